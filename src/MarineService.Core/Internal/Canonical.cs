@@ -1,0 +1,21 @@
+using UnitsNet;
+
+namespace MarineService.Core.Internal;
+
+/// <summary>The one door from UnitsNet quantities to the doubles that the library calculates with.</summary>
+/// <remarks>
+/// Inside, amounts are plain doubles with the unit in the name. A quantity that is a default value, not finite or absurd
+/// is refused by the guard that follows the conversion, which names the caller's argument.
+/// </remarks>
+internal static class Canonical
+{
+    internal static double Liters(Volume volume) => volume.Liters;
+
+    internal static double Celsius(Temperature temperature) => temperature.DegreesCelsius;
+
+    internal static double Millimeters(Length length) => length.Millimeters;
+
+    internal static double MillimetersSquaredPerSecond(KinematicViscosity viscosity) => viscosity.Centistokes;
+
+    internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
+}
