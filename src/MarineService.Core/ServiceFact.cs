@@ -7,8 +7,14 @@ namespace MarineService.Core;
 /// <remarks>Each room declares its own facts; none can be added from outside the library. Facts never change.</remarks>
 public abstract class ServiceFact
 {
-    private protected ServiceFact(LocalDate date) => Date = Guard.Date(date);
+    private protected ServiceFact(LocalDate date, EngineHours? dial = null) => (Date, Dial) = (Guard.Date(date), dial);
 
     /// <summary>The date of the fact.</summary>
     public LocalDate Date { get; }
+
+    /// <summary>What the hour meter's dial showed, or null when it was not read.</summary>
+    public EngineHours? Dial { get; }
+
+    /// <summary>The same fact for a scope that has no meter of its own, such as the boat.</summary>
+    internal virtual ServiceFact WithoutDial() => this;
 }

@@ -17,5 +17,9 @@ internal static class Canonical
 
     internal static double MillimetersSquaredPerSecond(KinematicViscosity viscosity) => viscosity.Centistokes;
 
+    internal static double Kilowatts(Power power) => (double)power.Kilowatts;
+
+    internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
+
     internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
 }

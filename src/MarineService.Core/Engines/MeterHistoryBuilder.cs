@@ -1,0 +1,168 @@
+using MarineService.Core.Internal;
+
+namespace MarineService.Core.Engines;
+
+/// <summary>Takes readings and meter changes in any order and accepts or refuses each in the order of time.</summary>
+internal sealed class MeterHistoryBuilder(HourMeter meter)
+{
+    private readonly List<(int Day, long Dial, ReadingSource Source)> _readings = [];
+    private readonly List<MeterChange> _changes = [];
+    private readonly List<MeterPoint> _points = [];
+    private readonly List<Finding> _findings = [];
+
+    // The present meter: hours in all = offset + dial, each end of the bounds with its own offset.
+    private long? _modulus = meter.Modulus?.Thousandths;
+    private long _offset;
+    private long _lowerSlack;
+    private long _upperSlack;
+    private bool _estimated;
+    private int? _lastDay;
+    private long _lastDial;
+
+    internal void Add(int day, EngineHours dial, ReadingSource source) => _readings.Add((day, dial.Thousandths, source));
+
+    internal void Add(MeterChange change) => _changes.Add(change);
+
+    internal MeterHistory Build()
+    {
+        _readings.Sort();
+        _changes.Sort((left, right) => left.Date != right.Date
+            ? left.Date.CompareTo(right.Date)
+            : (left.OldFinal ?? EngineHours.Zero).CompareTo(right.OldFinal ?? EngineHours.Zero));
+        int next = 0;
+        foreach (MeterChange change in _changes)
+        {
+            next = TakeOldMeter(next, change);
+            Apply(change);
+        }
+
+        for (; next < _readings.Count; next++)
+        {
+            Take(_readings[next]);
+        }
+
+        return new([.. _points], _offset, _modulus, _findings.AsReadOnly());
+    }
+
+    // Readings before the change belong to the old meter. On the day of the change a reading is the old meter's when it
+    // lies between what that meter showed last and what it ended at.
+    private int TakeOldMeter(int next, MeterChange change)
+    {
+        int day = CalendarDay.Of(change.Date);
+        long final = change.OldFinal?.Thousandths ?? long.MinValue;
+        while (next < _readings.Count && _readings[next].Day < day)
+        {
+            Take(_readings[next++]);
+        }
+
+        List<(int Day, long Dial, ReadingSource Source)> sameDay = [];
+        for (; next < _readings.Count && _readings[next].Day == day; next++)
+        {
+            if (_readings[next].Dial >= _lastDial && _readings[next].Dial <= final && _readings[next].Dial != change.NewInitial.Thousandths)
+            {
+                Take(_readings[next]);
+            }
+            else
+            {
+                sameDay.Add(_readings[next]);
+            }
+        }
+
+        next -= sameDay.Count;
+        for (int i = 0; i < sameDay.Count; i++)
+        {
+            _readings[next + i] = sameDay[i];
+        }
+
+        return next;
+    }
+
+    private void Apply(MeterChange change)
+    {
+        int day = CalendarDay.Of(change.Date);
+        int lastGoodDay = _lastDay ?? day;
+        if (change.OldFinal is EngineHours final)
+        {
+            // A dead meter may have been read again after it stopped; time never runs backwards here.
+            int stopped = change.DeadSince is NodaTime.LocalDate dead ? CalendarDay.Of(dead) : day;
+            Take((Math.Max(stopped, _lastDay ?? stopped), final.Thousandths, ReadingSource.Dial));
+            lastGoodDay = _lastDay ?? day;
+        }
+
+        long ended = _offset + _lastDial;
+        if (change.Unmetered > EngineHours.Zero)
+        {
+            // Nothing but the clock bounds what ran without a meter.
+            _lowerSlack += change.Unmetered.Thousandths;
+            _upperSlack += Math.Max(0, ((day - lastGoodDay) * MeterHistory.ThousandthsPerDay) - change.Unmetered.Thousandths);
+            _estimated = true;
+            _findings.Add(EngineRules.UnmeteredHours.On("hour meter", Figure.Of("unmetered", change.Unmetered), Figure.Of("date", change.Date)));
+        }
+
+        _modulus = change.NewMeter is null ? _modulus : change.NewMeter.Modulus?.Thousandths;
+        _offset = ended + change.Unmetered.Thousandths - change.NewInitial.Thousandths;
+        _lastDial = change.NewInitial.Thousandths;
+        _lastDay = day;
+        AddPoint(day, _lastDial, ReadingSource.Dial);
+    }
+
+    private void Take((int Day, long Dial, ReadingSource Source) reading)
+    {
+        (int day, long dial, ReadingSource source) = reading;
+        Figure shown = Figure.Of("dial", EngineHours.FromThousandths(dial));
+        Figure date = Figure.Of("date", CalendarDay.ToDate(day));
+        if (_modulus is long modulus && dial >= modulus)
+        {
+            _findings.Add(EngineRules.BeyondDial.On("hour meter", shown, Figure.Of("modulus", EngineHours.FromThousandths(modulus)), date));
+            return;
+        }
+
+        if (_lastDay is int lastDay)
+        {
+            long most = Math.Max(1, day - lastDay) * MeterHistory.ThousandthsPerDay;
+            Figure earlier = Figure.Of("earlier date", CalendarDay.ToDate(lastDay));
+            long gain = dial - _lastDial;
+            if (gain < 0)
+            {
+                if (!IsRollover(dial, most))
+                {
+                    _findings.Add(EngineRules.FallingReading.On(
+                        "hour meter", shown, Figure.Of("earlier dial", EngineHours.FromThousandths(_lastDial)), earlier, date));
+                    return;
+                }
+
+                _offset += _modulus!.Value;
+                gain += _modulus.Value;
+            }
+
+            if (gain > most)
+            {
+                _findings.Add(EngineRules.ImpossibleRate.On(
+                    "hour meter",
+                    Figure.Of("gain", EngineHours.FromThousandths(gain)),
+                    earlier,
+                    Figure.Of("most possible", EngineHours.FromThousandths(most)),
+                    shown,
+                    date));
+                return;
+            }
+        }
+
+        _lastDay = day;
+        _lastDial = dial;
+        AddPoint(day, dial, source);
+    }
+
+    private bool IsRollover(long dial, long most) =>
+        _modulus is long modulus
+        && _lastDial > modulus / 10 * 9
+        && dial < modulus / 10
+        && modulus - _lastDial + dial <= most;
+
+    private void AddPoint(int day, long dial, ReadingSource source)
+    {
+        long hours = _offset + dial;
+        ReadingQuality quality = _estimated || source == ReadingSource.Estimate ? ReadingQuality.Estimated : ReadingQuality.Measured;
+        _points.Add(new(day, dial, hours - _lowerSlack, hours, hours + _upperSlack, quality));
+    }
+}

@@ -1,0 +1,147 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+
+namespace MarineService.Core.Scheduling;
+
+/// <summary>Decides how urgent a task is from where its replay left it (INTERVAL-01, -04, -05, -22, -24, -25, -30).</summary>
+internal static class DueRule
+{
+    internal static TaskVerdict Decide(ServiceTask task, in TaskState state, ServiceHistory history)
+    {
+        TaskVerdict verdict = new() { NowKnown = history.Meter.TryHoursOn(history.AsOfDay, out HoursEstimate now), Now = now };
+        switch (task.Occasion)
+        {
+            case TaskOccasion.EachUse:
+                (verdict.Status, verdict.Basis) = (DueStatus.EachUse, DueBasis.EachUse);
+                break;
+            case TaskOccasion.LayUp:
+                LayUpRules.DecideLayUp(in state, history, ref verdict);
+                break;
+            case TaskOccasion.Commissioning:
+                LayUpRules.DecideCommissioning(in state, history, ref verdict);
+                break;
+            default:
+                ByInterval(task, in state, history, ref verdict);
+                break;
+        }
+
+        if (state.Pending is DueBasis pending)
+        {
+            AtOnce(ref verdict, pending, state.PendingDay, state.PendingHours, history.AsOfDay);
+        }
+
+        return verdict;
+    }
+
+    /// <summary>Due now and without tolerance: due on the day itself, overdue from the next.</summary>
+    internal static void AtOnce(ref TaskVerdict verdict, DueBasis basis, int day, long? hours, int today)
+    {
+        DueStatus status = day < today ? DueStatus.Overdue : DueStatus.Due;
+        verdict.Status = verdict.Status > status ? verdict.Status : status;
+        verdict.Basis = basis;
+        verdict.Governs = basis == DueBasis.FailedInspection ? GoverningLimb.Condition : GoverningLimb.Event;
+        verdict.Due = new(day, hours);
+        verdict.PlanDay = null;
+    }
+
+    private static void ByInterval(ServiceTask task, in TaskState state, ServiceHistory history, ref TaskVerdict verdict)
+    {
+        int today = history.AsOfDay;
+        DuePoint due = TaskReplay.Due(in state, task, history, today, out int suspended);
+        verdict.SuspendedDays = suspended;
+        ServiceInterval interval = state.Interval ?? task.Interval!;
+        if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null && state.StatedDay is null))
+        {
+            (verdict.Status, verdict.Basis, verdict.Governs) = (DueStatus.Due, DueBasis.NoRecord, GoverningLimb.UnknownHistory);
+            verdict.Due = new(today, verdict.NowKnown ? verdict.Now.Estimate.Thousandths : null);
+            verdict.HoursLimb = interval.Hours is null ? LimbState.NotUsed : LimbState.Unknown;
+            verdict.CalendarLimb = interval.Months is null ? LimbState.NotUsed : LimbState.Unknown;
+            return;
+        }
+
+        verdict.Basis = state.Basis;
+        verdict.IntervalDue = due;
+        verdict.Due = due;
+        (DueStatus status, double used) hours = Hours(task, in state, history, interval, due, ref verdict);
+        (DueStatus status, double used) calendar = Calendar(task, in state, history, interval, due, ref verdict);
+        verdict.Status = hours.status > calendar.status ? hours.status : calendar.status;
+        verdict.UsedFraction = Math.Max(hours.used, calendar.used);
+        verdict.Governs = Governing(verdict.HoursLimb == LimbState.Known, hours, verdict.CalendarLimb == LimbState.Known, calendar);
+        if (due.Date is NodaTime.LocalDate date)
+        {
+            LayUpRules.Plan(task, CalendarDay.Of(date), history, ref verdict);
+        }
+    }
+
+    private static (DueStatus Status, double Used) Hours(
+        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DuePoint due, ref TaskVerdict verdict)
+    {
+        if (interval.Hours is null && due.Hours is null)
+        {
+            return default;
+        }
+
+        // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
+        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
+        if (due.Hours is not EngineHours at || !verdict.NowKnown || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay))
+        {
+            verdict.HoursLimb = LimbState.Unknown;
+            return default;
+        }
+
+        verdict.HoursLimb = LimbState.Known;
+        long now = verdict.Now.Estimate.Thousandths;
+        long left = at.Thousandths - now;
+        verdict.HoursLeft = left;
+        long limb = interval.Hours?.Thousandths ?? 0;
+        decimal factor = FactorNow(task, history);
+        long effective = IntervalMath.Scale(limb, factor);
+        double used = limb == 0 ? 0
+            : state.AnchorHoursKnown
+                ? IntervalMath.UsedHours(
+                    state.AnchorHours, state.AnchorDay ?? int.MinValue, now, limb, task, history.DutyChanges, history.AsOfDay)
+                : Math.Max(0, 1 - ((double)left / effective));
+        return (IntervalMath.ByHours(left, effective, IntervalMath.ToleranceHours(effective, task.TolerancePercent)), used);
+    }
+
+    private static (DueStatus Status, double Used) Calendar(
+        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DuePoint due, ref TaskVerdict verdict)
+    {
+        if (due.Date is not NodaTime.LocalDate date)
+        {
+            return default;
+        }
+
+        verdict.CalendarLimb = LimbState.Known;
+        int at = CalendarDay.Of(date);
+        int left = at - history.AsOfDay;
+        verdict.DaysLeft = left;
+        int months = IntervalMath.Scale(interval.Months ?? 1, FactorNow(task, history));
+        int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, (interval.Months ?? 1) * (state.GridNext - 1))
+            : state.AnchorDay ?? CalendarDay.PlusMonths(at, -months);
+        double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
+        return (IntervalMath.ByCalendar(left, months, IntervalMath.ToleranceDays(months, task.TolerancePercent)), used);
+    }
+
+    private static decimal FactorNow(ServiceTask task, ServiceHistory history) =>
+        history.DutyChanges.Length == 0 || task.SevereDuty.Count == 0
+            ? 1m
+            : new DutyWalk(task, history.DutyChanges, history.AsOfDay).StartByDay(history.AsOfDay);
+
+    // Once a limb is reached, the reached one governs; before that the one with the larger used share (INTERVAL-30).
+    private static GoverningLimb Governing(
+        bool hoursKnown, (DueStatus Status, double Used) hours, bool calendarKnown, (DueStatus Status, double Used) calendar)
+    {
+        if (!hoursKnown || !calendarKnown)
+        {
+            return hoursKnown ? GoverningLimb.Hours : calendarKnown ? GoverningLimb.Calendar : GoverningLimb.None;
+        }
+
+        bool byHours = hours.Status >= DueStatus.Due;
+        bool byCalendar = calendar.Status >= DueStatus.Due;
+        int order = byHours == byCalendar
+            ? byHours ? 0 : hours.Used.CompareTo(calendar.Used)
+            : byHours ? 1 : -1;
+        return order > 0 ? GoverningLimb.Hours : order < 0 ? GoverningLimb.Calendar : GoverningLimb.Both;
+    }
+}

@@ -1,0 +1,125 @@
+using MarineService.Core.Internal;
+
+namespace MarineService.Core.Scheduling;
+
+/// <summary>The arithmetic of intervals on day numbers and thousandths of an hour.</summary>
+internal static class IntervalMath
+{
+    private const int DaysPerMonthOfTolerance = 30;
+
+    /// <summary>INTERVAL-04: the tolerance in days, 30 days to the month, rounded down.</summary>
+    internal static int ToleranceDays(int months, decimal percent) =>
+        (int)decimal.Floor(percent * DaysPerMonthOfTolerance * months / 100m);
+
+    /// <summary>INTERVAL-04: the tolerance in thousandths of an hour, rounded down.</summary>
+    internal static long ToleranceHours(long hours, decimal percent) => (long)decimal.Floor(percent * hours / 100m);
+
+    /// <summary>INTERVAL-15: an hours limb under a factor, rounded down to a thousandth.</summary>
+    internal static long Scale(long hours, decimal factor) => factor == 1m ? hours : (long)decimal.Floor(hours * factor);
+
+    /// <summary>INTERVAL-15: a calendar limb under a factor: whole months, one at least.</summary>
+    internal static int Scale(int months, decimal factor) => factor == 1m ? months : Math.Max(1, (int)decimal.Floor(months * factor));
+
+    /// <summary>INTERVAL-05: due soon within a tenth of the hours.</summary>
+    internal static DueStatus ByHours(long left, long interval, long tolerance) =>
+        left > 0 ? (left <= interval / 10 ? DueStatus.DueSoon : DueStatus.NotDue)
+        : -left <= tolerance ? DueStatus.Due
+        : DueStatus.Overdue;
+
+    /// <summary>INTERVAL-05: due soon within 30 days, three days a month for short intervals.</summary>
+    internal static DueStatus ByCalendar(int left, int months, int tolerance) =>
+        left > 0 ? (left <= Math.Min(30, 3 * months) ? DueStatus.DueSoon : DueStatus.NotDue)
+        : -left <= tolerance ? DueStatus.Due
+        : DueStatus.Overdue;
+
+    /// <summary>INTERVAL-17 for hours: where the life of an interval that starts at an anchor is used up, through changes of duty.</summary>
+    /// <param name="anchor">Thousandths of an hour.</param>
+    /// <param name="anchorDay">Day number.</param>
+    /// <param name="interval">The limb under normal duty, thousandths of an hour.</param>
+    /// <param name="task">Whose factors count.</param>
+    /// <param name="duties">Changes of duty in the order of time.</param>
+    /// <param name="untilDay">Later changes are not known yet.</param>
+    internal static long DueHours(long anchor, int anchorDay, long interval, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
+    {
+        if (duties.Length == 0 || task.SevereDuty.Count == 0)
+        {
+            return anchor + interval;
+        }
+
+        DutyWalk walk = new(task, duties, untilDay);
+        decimal factor = walk.StartByHours(anchor, anchorDay);
+        decimal remaining = interval;
+        long position = anchor;
+        while (walk.NextByHours(out long at, out decimal next))
+        {
+            decimal used = (at - position) / factor;
+            if (used >= remaining)
+            {
+                break;
+            }
+
+            remaining -= used;
+            position = at;
+            factor = next;
+        }
+
+        return position + (long)decimal.Floor(remaining * factor);
+    }
+
+    /// <summary>INTERVAL-17: the share of an hours limb used between an anchor and now.</summary>
+    internal static double UsedHours(
+        long anchor, int anchorDay, long now, long interval, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
+    {
+        if (now <= anchor)
+        {
+            return 0;
+        }
+
+        if (duties.Length == 0 || task.SevereDuty.Count == 0)
+        {
+            return (double)(now - anchor) / interval;
+        }
+
+        DutyWalk walk = new(task, duties, untilDay);
+        decimal factor = walk.StartByHours(anchor, anchorDay);
+        decimal used = 0;
+        long position = anchor;
+        while (walk.NextByHours(out long at, out decimal next) && at < now)
+        {
+            used += (at - position) / factor;
+            position = at;
+            factor = next;
+        }
+
+        return (double)((used + ((now - position) / factor)) / interval);
+    }
+
+    /// <summary>INTERVAL-17 for the calendar: each day uses up one day of the interval in force; one duty throughout is plain month addition.</summary>
+    internal static int DueDay(int anchorDay, int months, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
+    {
+        if (duties.Length == 0 || task.SevereDuty.Count == 0)
+        {
+            return CalendarDay.PlusMonths(anchorDay, months);
+        }
+
+        DutyWalk walk = new(task, duties, untilDay);
+        decimal factor = walk.StartByDay(anchorDay);
+        int length = CalendarDay.PlusMonths(anchorDay, Scale(months, factor)) - anchorDay;
+        decimal remaining = 1m;
+        int position = anchorDay;
+        while (walk.NextByDay(out int at, out decimal next))
+        {
+            decimal used = (decimal)(at - position) / length;
+            if (used >= remaining)
+            {
+                break;
+            }
+
+            remaining -= used;
+            position = at;
+            length = CalendarDay.PlusMonths(anchorDay, Scale(months, next)) - anchorDay;
+        }
+
+        return position + (int)decimal.Floor(remaining * length);
+    }
+}

@@ -1,0 +1,178 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+using NodaTime;
+
+namespace MarineService.Core.Scheduling;
+
+/// <summary>The facts about one engine up to a day, in the order of time, with the engine's hours at each.</summary>
+/// <remarks>
+/// Every dial value in a fact counts as a meter reading. Facts dated after the day are left out, except planned lay-ups.
+/// Identical completions count once. The order in which facts are given does not matter.
+/// </remarks>
+public sealed class ServiceHistory
+{
+    private readonly ServiceStep[] _steps;
+
+    private ServiceHistory(LocalDate asOf, MeterHistory meter, ServiceStep[] steps, LayUpPeriod[] layUps, IReadOnlyList<Finding> findings)
+    {
+        AsOf = asOf;
+        AsOfDay = CalendarDay.Of(asOf);
+        Meter = meter;
+        _steps = steps;
+        LayUps = Array.AsReadOnly(layUps);
+        Findings = findings;
+        DutyChanges = Array.FindAll(steps, step => step.Fact is DutyChange);
+    }
+
+    /// <summary>The day up to which facts count.</summary>
+    public LocalDate AsOf { get; }
+
+    /// <summary>All meter readings on one scale.</summary>
+    public MeterHistory Meter { get; }
+
+    /// <summary>Lay-ups, earliest first: those that were done, and planned ones that do not overlap these.</summary>
+    public IReadOnlyList<LayUpPeriod> LayUps { get; }
+
+    /// <summary>What is odd about the facts: refused readings, entries after the day, entries made twice.</summary>
+    public IReadOnlyList<Finding> Findings { get; }
+
+    internal int AsOfDay { get; }
+
+    internal ReadOnlySpan<ServiceStep> Steps => _steps;
+
+    internal ServiceStep[] DutyChanges { get; }
+
+    /// <summary>Puts facts in order.</summary>
+    /// <param name="meter">The meter that the engine started with.</param>
+    /// <param name="facts">The facts, in any order.</param>
+    /// <param name="asOf">The day up to which facts count, from 1900 to 2199.</param>
+    /// <returns>The history.</returns>
+    /// <exception cref="ArgumentNullException">An argument or an item is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="asOf"/> is outside 1900 to 2199.</exception>
+    public static ServiceHistory Of(HourMeter meter, IEnumerable<ServiceFact> facts, LocalDate asOf)
+    {
+        Guard.Date(asOf);
+        IReadOnlyList<ServiceFact> all = Guard.Items(facts);
+        MeterHistoryBuilder readings = new(Guard.NotNull(meter));
+        List<Finding> findings = [];
+        List<ServiceFact> counted = new(all.Count);
+        int later = 0;
+        foreach (ServiceFact fact in all)
+        {
+            if (fact.Date > asOf && fact is not PlannedLayUp)
+            {
+                later++;
+                continue;
+            }
+
+            counted.Add(fact);
+            if (fact is MeterChange change)
+            {
+                readings.Add(change);
+            }
+            else if (fact.Dial is EngineHours dial)
+            {
+                readings.Add(CalendarDay.Of(fact.Date), dial, fact is MeterReading reading ? reading.Source : ReadingSource.Dial);
+            }
+        }
+
+        MeterHistory history = readings.Build();
+        findings.AddRange(history.Findings);
+        if (later > 0)
+        {
+            findings.Add(SchedulingRules.AfterToday.On(
+                "log", Figure.Of("entries", later, FigureUnit.Number), Figure.Of("today", asOf)));
+        }
+
+        ServiceStep[] steps = InOrder(counted, history, findings);
+        return new(asOf, history, steps, LayUpPeriods(counted), findings.AsReadOnly());
+    }
+
+    private static ServiceStep[] InOrder(List<ServiceFact> facts, MeterHistory history, List<Finding> findings)
+    {
+        List<ServiceStep> steps = new(facts.Count);
+        foreach (ServiceFact fact in facts)
+        {
+            if (fact is MeterReading or MeterChange or PlannedLayUp or TopUp)
+            {
+                continue;
+            }
+
+            int day = CalendarDay.Of(fact.Date);
+            HoursEstimate hours = default;
+            bool known = fact.Dial is EngineHours dial && history.TryPoint(day, dial, out MeterPoint point)
+                ? Known(point.ToEstimate(), out hours)
+                : history.TryHoursOn(day, out hours);
+            steps.Add(new(fact, day, known, hours));
+        }
+
+        steps.Sort();
+        ServiceStep[] once = new ServiceStep[steps.Count];
+        int count = 0;
+        foreach (ServiceStep step in steps)
+        {
+            if (step.Fact is Completion completion && HasTwin(once, count, step.Day, completion))
+            {
+                findings.Add(SchedulingRules.EnteredTwice.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
+                continue;
+            }
+
+            once[count++] = step;
+        }
+
+        Array.Resize(ref once, count);
+        return once;
+    }
+
+    private static bool HasTwin(ServiceStep[] steps, int count, int day, Completion completion)
+    {
+        for (int i = count - 1; i >= 0 && steps[i].Day == day; i--)
+        {
+            if (steps[i].Fact is Completion earlier && earlier.SaysTheSameAs(completion))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Known(HoursEstimate value, out HoursEstimate hours)
+    {
+        hours = value;
+        return true;
+    }
+
+    private static LayUpPeriod[] LayUpPeriods(List<ServiceFact> facts)
+    {
+        List<LocalDate> ends = [.. facts.OfType<Commissioned>().Select(fact => fact.Date).OrderBy(date => date)];
+        List<PlannedLayUp> plans = [.. facts.OfType<PlannedLayUp>().OrderBy(plan => plan.From).ThenBy(plan => plan.To)];
+        List<LayUpPeriod> periods = [];
+        foreach (LocalDate from in facts.OfType<LaidUp>().Select(fact => fact.Date).OrderBy(date => date))
+        {
+            if (periods.Count > 0 && (periods[periods.Count - 1].To is not LocalDate earlier || earlier > from))
+            {
+                // Laid up again while still laid up: the first date stands.
+                continue;
+            }
+
+            LocalDate? end = ends.Where(date => date >= from).Select(date => (LocalDate?)date).FirstOrDefault()
+                ?? plans.Where(plan => plan.To > from).Select(plan => (LocalDate?)plan.To).FirstOrDefault();
+            periods.Add(LayUpPeriod.Of(from, end));
+        }
+
+        foreach (PlannedLayUp plan in plans)
+        {
+            // A boat that was commissioned early is no longer laid up, whatever the plan said.
+            LocalDate? ended = ends.Where(date => date > plan.From && date < plan.To).Select(date => (LocalDate?)date).FirstOrDefault();
+            LayUpPeriod planned = LayUpPeriod.Of(plan.From, ended ?? plan.To);
+            if (!periods.Exists(period => period.FromDay < planned.ToDay && planned.FromDay < period.ToDay))
+            {
+                periods.Add(planned);
+            }
+        }
+
+        periods.Sort((left, right) => left.From.CompareTo(right.From));
+        return [.. periods];
+    }
+}

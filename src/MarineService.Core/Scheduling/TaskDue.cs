@@ -1,0 +1,119 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+using NodaTime;
+
+namespace MarineService.Core.Scheduling;
+
+/// <summary>Where one task stands on a day: its due point, which limb governs, how urgent it is, and why.</summary>
+public sealed partial class TaskDue
+{
+    private readonly TaskState _state;
+    private readonly ServiceHistory _history;
+    private readonly bool _nowKnown;
+    private readonly HoursEstimate _now;
+
+    internal TaskDue(ServiceTask task, string scope, in TaskState state, ServiceHistory history, in TaskVerdict verdict)
+    {
+        Task = task;
+        Scope = scope;
+        _state = state;
+        _history = history;
+        _nowKnown = verdict.NowKnown;
+        _now = verdict.Now;
+        Status = verdict.Status;
+        Basis = verdict.Basis;
+        Governs = verdict.Governs;
+        Due = verdict.Due;
+        IntervalDue = verdict.IntervalDue;
+        HoursLimb = verdict.HoursLimb;
+        CalendarLimb = verdict.CalendarLimb;
+        UsedFraction = verdict.UsedFraction;
+        SuspendedDays = verdict.SuspendedDays;
+        PlanDate = verdict.PlanDay is int day ? CalendarDay.ToDate(day) : null;
+        OverrunDays = verdict.OverrunDays;
+        OverrunExcused = verdict.OverrunExcused;
+        HoursLeft = verdict.HoursLeft is long left ? left / 1000m : null;
+        DaysLeft = verdict.DaysLeft;
+    }
+
+    /// <summary>The task.</summary>
+    public ServiceTask Task { get; }
+
+    /// <summary>The task's id.</summary>
+    public string TaskId => Task.Id;
+
+    /// <summary>Whose task it is: the engine's id, or "boat" for a task of the boat itself.</summary>
+    public string Scope { get; }
+
+    /// <summary>How urgent it is.</summary>
+    public DueStatus Status { get; }
+
+    /// <summary>What the due point stands on.</summary>
+    public DueBasis Basis { get; }
+
+    /// <summary>Which limb decides: the one that was reached, or before that the one with the larger used share.</summary>
+    public GoverningLimb Governs { get; }
+
+    /// <summary>When it is due. Today and the present hours when it is due at once.</summary>
+    public DuePoint Due { get; }
+
+    /// <summary>When it would be due by its interval alone; the same as <see cref="Due"/> unless something made it due at once.</summary>
+    public DuePoint IntervalDue { get; }
+
+    /// <summary>What can be said of the hours limb.</summary>
+    public LimbState HoursLimb { get; }
+
+    /// <summary>What can be said of the calendar limb.</summary>
+    public LimbState CalendarLimb { get; }
+
+    /// <summary>Hours left by the interval, negative when past; null unless <see cref="HoursLimb"/> is known.</summary>
+    public decimal? HoursLeft { get; }
+
+    /// <summary>Days left by the interval, negative when past; null unless <see cref="CalendarLimb"/> is known.</summary>
+    public int? DaysLeft { get; }
+
+    /// <summary>The share of the interval used up, the larger of both limbs; above 1 when past, 0 when there is nothing to count from.</summary>
+    public double UsedFraction { get; }
+
+    /// <summary>The date that the interval is counted from, or null when there is none.</summary>
+    public LocalDate? AnchorDate => _state.AnchorDay is int day ? CalendarDay.ToDate(day) : null;
+
+    /// <summary>The engine's hours in all that the interval is counted from, or null when there are none or no reading tells.</summary>
+    public EngineHours? AnchorHours => _state.AnchorHoursKnown ? EngineHours.FromThousandths(_state.AnchorHours) : null;
+
+    /// <summary>The date it was last done, or null when there is no completion.</summary>
+    public LocalDate? LastDone => _state.LastDoneDay is int day ? CalendarDay.ToDate(day) : null;
+
+    /// <summary>The engine's hours when it was last done, or null when there is no completion or no reading tells.</summary>
+    public HoursEstimate? LastDoneAt => _state.LastDoneAt;
+
+    /// <summary>The day to do it on when the due date falls into a lay-up and the task's rule moves it; else null.</summary>
+    public LocalDate? PlanDate { get; }
+
+    /// <summary>Days by which the plan date passes the due date; 0 when it does not.</summary>
+    public int OverrunDays { get; }
+
+    /// <summary>True when there is an overrun and no reading shows that the engine ran in the lay-up.</summary>
+    public bool OverrunExcused { get; }
+
+    /// <summary>Lay-up days that do not count; 0 unless the task's rule suspends them.</summary>
+    public int SuspendedDays { get; }
+
+    /// <summary>The id of a higher task, due as well, that does this one with it; null when there is none.</summary>
+    public string? CoveredBy { get; internal set; }
+
+    /// <summary>What the dial of the present meter shows at the due hours; not known when no hours are due or another meter showed them.</summary>
+    public Answer<EngineHours> DueOnDial => Due.Hours is EngineHours hours
+        ? _history.Meter.DialAt(hours)
+        : Answer.NotKnown<EngineHours>("The task has no due hours.");
+
+    /// <summary>What would settle what is not known; empty when all is known.</summary>
+    public IReadOnlyList<string> Missing =>
+        Basis == DueBasis.NoRecord ? ["A record of when it was last done."]
+        : HoursLimb == LimbState.Unknown ? [_state.AnchorHoursKnown ? "A meter reading since it was last done." : "A meter reading around the day it was last done."]
+        : [];
+
+    /// <summary>The task, how urgent it is, when it is due and what decides.</summary>
+    /// <returns>Invariant text, such as "engine-oil: DueSoon, 512.0 h or 2027-04-01, hours govern".</returns>
+    public override string ToString() => $"{TaskId}: {Status}, {DueInWords}, {ReasonInWords}";
+}

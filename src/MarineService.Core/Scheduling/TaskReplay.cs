@@ -1,0 +1,277 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+
+namespace MarineService.Core.Scheduling;
+
+/// <summary>Goes through the facts in the order of time and tells where one task stands after each.</summary>
+/// <remarks>The one implementation of the rules that reset, carry, charge and trigger (INTERVAL-06 to -17, -26, -28).</remarks>
+internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, ReadOnlySpan<int> completedTasks, List<ServiceOccurrence>? occurrences)
+{
+    private readonly ServiceTask _task = plan.Tasks[task];
+    private readonly ReadOnlySpan<int> _completedTasks = completedTasks;
+    private TaskState _state;
+
+    internal TaskState Run()
+    {
+        _state = new() { Interval = _task.Interval };
+        ReadOnlySpan<ServiceStep> steps = history.Steps;
+        for (int i = 0; i < steps.Length; i++)
+        {
+            ref readonly ServiceStep step = ref steps[i];
+            switch (step.Fact)
+            {
+                case Completion completion when _completedTasks[i] >= 0:
+                    Complete(in step, completion, _completedTasks[i]);
+                    break;
+                case EnteredService entered:
+                    Enter(in step, entered);
+                    break;
+                case ServiceEvent happening when _task.DueAfter.Contains(happening.Kind):
+                    Await(DueBasis.Event, in step, happening.Kind);
+                    break;
+                case OpeningDuePoint opening when opening.TaskId == _task.Id:
+                    Open(opening);
+                    break;
+                case GridOrigin origin when origin.TaskId == _task.Id:
+                    (_state.HasRecord, _state.Basis) = (true, DueBasis.Grid);
+                    (_state.GridOrigin, _state.GridNext) = (step.Day, 1);
+                    break;
+            }
+        }
+
+        return _state;
+    }
+
+    /// <summary>The due point that the state leads to, with what is known up to a day.</summary>
+    internal static DuePoint Due(in TaskState state, ServiceTask task, ServiceHistory history, int untilDay, out int suspendedDays)
+    {
+        suspendedDays = 0;
+        if (!state.HasRecord || state.Interval is not ServiceInterval interval)
+        {
+            return default;
+        }
+
+        ReadOnlySpan<ServiceStep> duties = history.DutyChanges;
+        int? day = state.StatedDay;
+        if (day is null && interval.Months is int months)
+        {
+            day = task.AnchorPolicy == AnchorPolicy.FixedGrid
+                ? state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, months * state.GridNext) : null
+                : state.AnchorDay is int anchorDay ? IntervalMath.DueDay(anchorDay, months, task, duties, untilDay) : null;
+            if (day is int plain && state.AnchorDay is int from && task.LayUpRule == LayUpRule.Suspend)
+            {
+                suspendedDays = SuspendedDays(from, plain, history.LayUps, untilDay);
+                day = plain + suspendedDays;
+            }
+        }
+
+        long? hours = state.StatedHours;
+        long? safe = hours;
+        if (hours is null && interval.Hours is EngineHours limb && state.AnchorHoursKnown)
+        {
+            int anchorDay = state.AnchorDay ?? int.MinValue;
+            hours = IntervalMath.DueHours(state.AnchorHours, anchorDay, limb.Thousandths, task, duties, untilDay);
+            safe = state.AnchorLower == state.AnchorHours
+                ? hours
+                : IntervalMath.DueHours(state.AnchorLower, anchorDay, limb.Thousandths, task, duties, untilDay);
+        }
+
+        return new(day, hours, safe);
+    }
+
+    // INTERVAL-23: lay-up days between the anchor and the due day push the due day out, which may bring in more of them.
+    // While the end of a lay-up is not known it reaches to today.
+    private static int SuspendedDays(int from, int due, IReadOnlyList<LayUpPeriod> layUps, int untilDay)
+    {
+        int suspended = 0;
+        for (int i = 0; i < layUps.Count; i++)
+        {
+            int start = Math.Max(from, layUps[i].FromDay);
+            int end = layUps[i].To is null ? untilDay : layUps[i].ToDay;
+            if (start < due + suspended && end > start)
+            {
+                suspended += end - start;
+            }
+        }
+
+        return suspended;
+    }
+
+    private void Enter(in ServiceStep step, EnteredService entered)
+    {
+        bool first = _task.FirstService is not null;
+        if (entered.Rebuilt ? !first : _state.HasRecord)
+        {
+            return;
+        }
+
+        if (_task.Occasion != TaskOccasion.Interval || _task.AnchorPolicy == AnchorPolicy.FixedGrid)
+        {
+            return;
+        }
+
+        _state = new()
+        {
+            HasRecord = true,
+            Basis = first ? DueBasis.FirstService : DueBasis.NewEngine,
+            Interval = _task.FirstService ?? _task.Interval,
+            AnchorDay = step.Day,
+            AnchorHoursKnown = true,
+            AnchorHours = entered.EngineZero.Thousandths,
+            AnchorLower = entered.EngineZero.Thousandths,
+        };
+    }
+
+    private void Open(OpeningDuePoint opening)
+    {
+        _state = new()
+        {
+            HasRecord = true,
+            Basis = DueBasis.Opening,
+            Interval = _task.Interval,
+            StatedDay = opening.DueDate is NodaTime.LocalDate date ? CalendarDay.Of(date) : null,
+            StatedHours = opening.DueHours?.Thousandths,
+        };
+    }
+
+    private void Await(DueBasis basis, in ServiceStep step, string? kind)
+    {
+        if (_state.Pending is null)
+        {
+            (_state.Pending, _state.PendingDay, _state.PendingKind) = (basis, step.Day, kind);
+            _state.PendingHours = step.HoursKnown ? step.Hours.Estimate.Thousandths : null;
+        }
+    }
+
+    private void Complete(in ServiceStep step, Completion completion, int completed)
+    {
+        if (completion.Outcome == CompletionOutcome.Failed)
+        {
+            if (plan.FailTarget(completed) == task)
+            {
+                Await(DueBasis.FailedInspection, in step, null);
+            }
+
+            return;
+        }
+
+        if (!plan.Covers(completed, task))
+        {
+            return;
+        }
+
+        int day = step.Day;
+        bool known = step.HoursKnown;
+        HoursEstimate hours = step.Hours;
+        if (_state.Interval is null)
+        {
+            (_state.HasRecord, _state.LastDoneDay, _state.LastDoneAt, _state.Pending) = (true, day, known ? hours : null, null);
+            return;
+        }
+
+        if (completion.ExchangedFraction is decimal fraction && completed == task && !Credit(fraction, ref day, ref hours, known))
+        {
+            return;
+        }
+
+        DuePoint due = Due(in _state, _task, history, step.Day, out _);
+        if (_task.AnchorPolicy == AnchorPolicy.FixedGrid)
+        {
+            CloseGrid(in step);
+        }
+        else
+        {
+            Note(due, _state.Basis == DueBasis.FirstService, in step);
+            Anchor(due, day, known, in hours);
+        }
+
+        (_state.LastDoneDay, _state.LastDoneAt) = (step.Day, known ? step.Hours : null);
+        _state.Pending = null;
+    }
+
+    // INTERVAL-13. False when the exchange counts for nothing; else day and hours move back by the age that is carried on.
+    private readonly bool Credit(decimal fraction, ref int day, ref HoursEstimate hours, bool known)
+    {
+        if (_task.PartialExchange.ThresholdFraction is decimal threshold)
+        {
+            return fraction >= threshold;
+        }
+
+        if (_state.AnchorDay is not int anchorDay)
+        {
+            // The age of the old fluid is not known, so no part of it can be carried.
+            return fraction == 1m;
+        }
+
+        decimal left = 1m - fraction;
+        day -= (int)decimal.Ceiling(left * (day - anchorDay));
+        if (known && _state.AnchorHoursKnown)
+        {
+            long carried = (long)decimal.Ceiling(left * Math.Max(0, hours.Estimate.Thousandths - _state.AnchorHours));
+            long carriedFromLower = (long)decimal.Ceiling(left * Math.Max(0, hours.Lower.Thousandths - _state.AnchorLower));
+            hours = new(
+                hours.Lower.Thousandths - carriedFromLower, hours.Estimate.Thousandths - carried, hours.Upper.Thousandths, hours.Quality);
+        }
+
+        return true;
+    }
+
+    // INTERVAL-06 to -08, each limb for itself (INTERVAL-10).
+    private void Anchor(DuePoint due, int day, bool known, in HoursEstimate hours)
+    {
+        int? dueDay = due.Date is NodaTime.LocalDate date ? CalendarDay.Of(date) : null;
+        long? dueHours = due.Hours?.Thousandths;
+        ServiceInterval interval = _state.Interval!;
+        _state.AnchorDay = Pick(day, dueDay, interval.Months is int months ? IntervalMath.ToleranceDays(months, _task.TolerancePercent) : 0);
+        _state.AnchorHoursKnown = known;
+        if (known)
+        {
+            long tolerance = interval.Hours is EngineHours limb ? IntervalMath.ToleranceHours(limb.Thousandths, _task.TolerancePercent) : 0;
+            _state.AnchorHours = Pick(hours.Estimate.Thousandths, dueHours, tolerance);
+            _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(hours.Lower.Thousandths, due.SafeHours?.Thousandths, tolerance));
+        }
+
+        (_state.StatedDay, _state.StatedHours) = (null, null);
+        (_state.HasRecord, _state.Basis, _state.Interval) = (true, DueBasis.LastDone, _task.Interval);
+    }
+
+    private readonly int Pick(int done, int? due, int tolerance) => (int)Pick((long)done, due, tolerance);
+
+    private readonly long Pick(long done, long? due, long tolerance) => _task.AnchorPolicy switch
+    {
+        AnchorPolicy.ChargeLateExcess when due is long at => Math.Min(done, at),
+        AnchorPolicy.SnapWithinWindow when due is long at && Math.Abs(done - at) <= tolerance => at,
+        _ => done,
+    };
+
+    // INTERVAL-09: a completion closes every grid date up to and including the one whose window it has reached.
+    private void CloseGrid(in ServiceStep step)
+    {
+        if (_state.GridOrigin is not int origin || _task.Interval!.Months is not int months)
+        {
+            return;
+        }
+
+        int tolerance = IntervalMath.ToleranceDays(months, _task.TolerancePercent);
+        int point = CalendarDay.PlusMonths(origin, months * _state.GridNext);
+        while (point - tolerance <= step.Day)
+        {
+            int next = CalendarDay.PlusMonths(origin, months * (_state.GridNext + 1));
+            bool passedOver = next - tolerance <= step.Day;
+            if (occurrences is not null)
+            {
+                DuePoint due = new(point, null);
+                occurrences.Add(passedOver
+                    ? new(_task, due, isFirstService: false, null, null, months, null)
+                    : new(_task, due, isFirstService: false, step.Fact.Date, step.HoursKnown ? step.Hours : null, months, null));
+            }
+
+            _state.GridNext++;
+            point = next;
+        }
+    }
+
+    private readonly void Note(DuePoint due, bool first, in ServiceStep step) =>
+        occurrences?.Add(new(
+            _task, due, first, step.Fact.Date, step.HoursKnown ? step.Hours : null, _state.Interval!.Months, _state.Interval.Hours));
+}

@@ -1,0 +1,91 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+using MarineService.Core.Scheduling;
+
+namespace MarineService.Core.Specifications;
+
+/// <summary>What one engine is and needs: its identity, its meter, its variants and its tasks.</summary>
+/// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
+public sealed class EngineSpecification
+{
+    private TaskPlan? _plan;
+
+    private EngineSpecification(Engine engine, HourMeter meter, IReadOnlyList<EngineVariant> variants, IReadOnlyList<ServiceTask> tasks) =>
+        (Engine, Meter, Variants, Tasks) = (engine, meter, variants, tasks);
+
+    /// <summary>The engine's identity.</summary>
+    public Engine Engine { get; }
+
+    /// <summary>The hour meter that it starts with.</summary>
+    public HourMeter Meter { get; }
+
+    /// <summary>Engines that share all of this and differ only in their rating.</summary>
+    public IReadOnlyList<EngineVariant> Variants { get; }
+
+    /// <summary>What the engine needs, in the order given.</summary>
+    public IReadOnlyList<ServiceTask> Tasks { get; }
+
+    /// <summary>The tasks, checked against each other.</summary>
+    /// <exception cref="ArgumentException">A task refers to an id that is not there, or includes itself by way of others.</exception>
+    public TaskPlan Plan => _plan ??= TaskPlan.Of(Tasks);
+
+    /// <summary>The specification of an engine of which only the designation is stated.</summary>
+    /// <param name="designation">The maker's designation; not blank.</param>
+    /// <returns>A specification without tasks.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="designation"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="designation"/> is blank.</exception>
+    public static EngineSpecification Named(string designation) => Of(Engine.Of(designation));
+
+    /// <summary>The specification of an engine.</summary>
+    /// <param name="engine">Its identity.</param>
+    /// <returns>A specification without tasks.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
+    public static EngineSpecification Of(Engine engine) => new(Guard.NotNull(engine), HourMeter.Plain, [], []);
+
+    /// <summary>A copy with more tasks.</summary>
+    /// <param name="tasks">The tasks; ids distinct from each other and from those already there.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="tasks"/> or an item is null.</exception>
+    /// <exception cref="ArgumentException">An id is used twice.</exception>
+    public EngineSpecification With(params ServiceTask[] tasks)
+    {
+        IReadOnlyList<ServiceTask> all = Array.AsReadOnly<ServiceTask>([.. Tasks, .. Guard.Items(tasks)]);
+        Names.Distinct(all.Select(task => task.Id), nameof(tasks));
+        return new(Engine, Meter, Variants, all);
+    }
+
+    /// <summary>A copy with more variants.</summary>
+    /// <param name="variants">The variants; designations distinct from each other and from those already there.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="variants"/> or an item is null.</exception>
+    /// <exception cref="ArgumentException">A designation is used twice.</exception>
+    public EngineSpecification With(params EngineVariant[] variants)
+    {
+        IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
+        Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
+        return new(Engine, Meter, all, Tasks);
+    }
+
+    /// <summary>A copy with what is known of the hour meter.</summary>
+    /// <param name="meter">The meter that the engine starts with.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="meter"/> is null.</exception>
+    public EngineSpecification WithMeter(HourMeter meter) => new(Engine, Guard.NotNull(meter), Variants, Tasks);
+
+    /// <summary>The same data sheet for one of the variants.</summary>
+    /// <param name="designation">The variant's designation.</param>
+    /// <returns>A copy under that designation; all service data is shared.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="designation"/> is null.</exception>
+    /// <exception cref="KeyNotFoundException">There is no such variant.</exception>
+    public EngineSpecification For(string designation)
+    {
+        Guard.NotNull(designation);
+        return Variants.Any(variant => variant.Designation == designation)
+            ? new(Engine.WithDesignation(designation), Meter, Variants, Tasks)
+            : throw new KeyNotFoundException($"'{Engine.Designation}' has no variant '{designation}'.");
+    }
+
+    /// <summary>The engine's designation.</summary>
+    /// <returns>Invariant text.</returns>
+    public override string ToString() => Engine.Designation;
+}
