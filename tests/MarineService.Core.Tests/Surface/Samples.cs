@@ -1,3 +1,4 @@
+using MarineService.Core.Internal;
 using NodaTime;
 using UnitsNet;
 
@@ -43,6 +44,6 @@ internal static class Samples
         new ReadOnlyMemory<byte>([1, 2, 3]),
         new FindingRule("TEST-001", Severity.Act, "Gap too wide", "gap is {gap}", Citation.CommonPractice, "close it")
             .On("pulley 'crank'", Figure.Of("gap", 2.5, FigureUnit.Millimeter)),
-        new Internal.ExplanationBuilder("Due now.").Add("by hours", "512.0 h").Build(Citation.CommonPractice),
+        new ExplanationBuilder("Due now.").Add("by hours", "512.0 h").Build(Citation.CommonPractice),
     ];
 }
