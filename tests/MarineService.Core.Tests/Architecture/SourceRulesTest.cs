@@ -1,0 +1,45 @@
+namespace MarineService.Core.Tests.Architecture;
+
+public sealed class SourceRulesTest
+{
+    [Fact]
+    public void EverySourceFile_LiesWhereItsNameSays()
+    {
+        string[] files = [.. Repository.Files(Repository.LibrarySources, "*.cs")];
+        string[] broken =
+        [
+            .. files.SelectMany(file => SourceRules.Faults(Path.GetRelativePath(Repository.LibrarySources, file).Replace('\\', '/'), File.ReadAllText(file))),
+        ];
+        Assert.NotEmpty(files);
+        Assert.True(broken.Length == 0, string.Join('\n', broken));
+    }
+
+    [Fact]
+    public void EveryRoom_HasAReadmeOfAtMostFortyLines()
+    {
+        // Folders below a room (such as schemas) belong to the room's readme.
+        string[] faults =
+        [
+            .. from folder in Directory.EnumerateDirectories(Repository.LibrarySources).Order(StringComparer.Ordinal)
+               where Directory.EnumerateFiles(folder, "*.cs").Any()
+               let readme = Path.Combine(folder, "README.md")
+               let lines = File.Exists(readme) ? File.ReadAllLines(readme).Length : 0
+               where Path.GetFileName(folder) is not ("bin" or "obj") && lines is 0 or > 40
+               select lines == 0 ? $"{Repository.Relative(readme)} is missing" : $"{Repository.Relative(readme)} has {lines} lines, more than 40",
+        ];
+        Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    [Theory]
+    [InlineData("Belts/Pulley.cs", "namespace MarineService.Core.Belts;\npublic sealed class Pulley;\ninternal static class Helper;\n", "")]
+    [InlineData("Belts/Pulley.Shape.cs", "namespace MarineService.Core.Belts;\npublic sealed partial class Pulley;\n", "")]
+    [InlineData("PairOfT.cs", "namespace MarineService.Core;\npublic sealed class Pair<T>;\n", "")]
+    [InlineData("Belts/Pulley.cs", "namespace MarineService.Core.Oils;\npublic sealed class Pulley;\n", "namespace is")]
+    [InlineData("Belts/Pulley.cs", "namespace MarineService.Core.Belts;\npublic sealed class Pulleys;\n", "is named Pulleys")]
+    [InlineData("Belts/Pulley.cs", "namespace MarineService.Core.Belts;\npublic sealed class Pulley;\npublic enum Side { Left }\n", "2 public types")]
+    public void Faults_OfOneFile_AreTheExpectedOnes(string path, string text, string expected)
+    {
+        string found = string.Join('\n', SourceRules.Faults(path, text));
+        Assert.True(expected.Length == 0 ? found.Length == 0 : found.Contains(expected, StringComparison.Ordinal), found);
+    }
+}

@@ -1,0 +1,54 @@
+using System.Xml.Linq;
+using MarineService.Core.Tests.Architecture;
+using MarineService.Core.Tests.Architecture.Specimens.Documents;
+
+namespace MarineService.Core.Tests.Documentation;
+
+/// <summary>The documentation of the library under test says what a caller must know, at every public member.</summary>
+public sealed class DocumentationTest
+{
+    [Fact]
+    public void EveryPublicMember_IsDocumentedWhole()
+    {
+        using ThrownExceptions thrown = new(Library.Assembly.Location);
+        DocumentationRules rules = new(DocumentationFile.BesideTheLibrary(), thrown);
+        string[] faults = [.. Library.PublicTypes.SelectMany(rules.Faults)];
+        Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    [Fact]
+    public void EveryKernel_SaysWhereItsFormulasComeFrom()
+    {
+        using ThrownExceptions thrown = new(Library.Assembly.Location);
+        DocumentationRules rules = new(DocumentationFile.BesideTheLibrary(), thrown);
+        string[] faults = [.. rules.KernelsWithoutASource(Library.Types)];
+        Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    [Theory]
+    [InlineData(nameof(Documented.NoSummary), "summary is missing")]
+    [InlineData(nameof(Documented.NoParameter), "parameter 'teeth' is not described")]
+    [InlineData(nameof(Documented.NoReturns), "returns is missing")]
+    [InlineData(nameof(Documented.NoRange), "parameter 'mm' has neither unit nor range")]
+    [InlineData(nameof(Documented.NoException), "throws System.ArgumentOutOfRangeException")]
+    [InlineData(nameof(Documented.NoExceptionOfHelper), "throws System.InvalidOperationException")]
+    public void Specimen_WithAGap_IsFound(string method, string expected) =>
+        Assert.Contains(Faults(), fault => fault.Contains("." + method + "(", StringComparison.Ordinal) && fault.Contains(expected, StringComparison.Ordinal));
+
+    [Fact]
+    public void Specimen_WithoutAGap_IsLeftAlone() =>
+        Assert.DoesNotContain(Faults(), fault => fault.Contains(nameof(Documented.Whole), StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("From 0 to 10,000 L.", true)]
+    [InlineData("A finite number.", true)]
+    [InlineData("The gap.", false)]
+    public void Range_IsRecognized_InWordsOrFigures(string text, bool expected) => Assert.Equal(expected, DocumentationRules.SaysUnitOrRange(text));
+
+    private static string[] Faults()
+    {
+        string path = typeof(Documented).Assembly.Location;
+        using ThrownExceptions thrown = new(path);
+        return [.. new DocumentationRules(new DocumentationFile(XDocument.Load(Path.ChangeExtension(path, ".xml"))), thrown).Faults(typeof(Documented))];
+    }
+}

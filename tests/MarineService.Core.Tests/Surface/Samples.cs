@@ -1,0 +1,49 @@
+using MarineService.Core.Internal;
+using NodaTime;
+using UnitsNet;
+
+namespace MarineService.Core.Tests.Surface;
+
+/// <summary>Ordinary values of the types that are not ours: what a sensible caller would pass.</summary>
+/// <remarks>Add a line when a public method takes a type of another library that is not here yet, or needs words of its own.</remarks>
+internal static class Samples
+{
+    internal static IEnumerable<object> Start { get; } =
+    [
+        true,
+        1, 2, 12,
+        1L,
+        1.0, 0.5, 100.0,
+        1m, 100m,
+        "crank", "alternator", "tensioner", "10W-30", "15W-40", "engine-oil",
+        new LocalDate(2026, 4, 1), new LocalDate(2026, 10, 12),
+        new YearMonth(2026, 4),
+        new AnnualDate(4, 1), new AnnualDate(11, 1),
+        Period.FromMonths(12),
+        Volume.FromLiters(5), Volume.FromLiters(0.5),
+        Length.FromMillimeters(100), Length.FromMillimeters(500),
+        Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(90),
+        TemperatureDelta.FromKelvins(5),
+        KinematicViscosity.FromCentistokes(100), KinematicViscosity.FromCentistokes(11),
+        DynamicViscosity.FromMillipascalSeconds(20),
+        Density.FromKilogramsPerCubicMeter(870),
+        Force.FromNewtons(400),
+        Torque.FromNewtonMeters(40),
+        Pressure.FromKilopascals(300),
+        Power.FromKilowatts(40),
+        Speed.FromMetersPerSecond(10),
+        RotationalSpeed.FromRevolutionsPerMinute(2000),
+        Frequency.FromHertz(30),
+        VolumeFlow.FromLitersPerMinute(30),
+        Angle.FromDegrees(30),
+        Mass.FromKilograms(2),
+        Area.FromSquareMillimeters(50),
+        UnitsNet.Duration.FromMinutes(10),
+        System.Globalization.CultureInfo.InvariantCulture,
+        new byte[] { 1, 2, 3 },
+        new ReadOnlyMemory<byte>([1, 2, 3]),
+        new FindingRule("TEST-001", Severity.Act, "Gap too wide", "gap is {gap}", Citation.CommonPractice, "close it")
+            .On("pulley 'crank'", Figure.Of("gap", 2.5, FigureUnit.Millimeter)),
+        new ExplanationBuilder("Due now.").Add("by hours", "512.0 h").Build(Citation.CommonPractice),
+    ];
+}
