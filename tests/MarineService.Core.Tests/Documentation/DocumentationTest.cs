@@ -17,6 +17,15 @@ public sealed class DocumentationTest
     }
 
     [Fact]
+    public void File_SpeaksOfOurOwnTypesOnly()
+    {
+        XDocument file = XDocument.Load(Path.ChangeExtension(Library.Assembly.Location, ".xml"));
+        Assert.All(
+            file.Descendants("member").Select(member => member.Attribute("name")!.Value.Substring(2)),
+            name => Assert.StartsWith("MarineService.Core.", name, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void EveryKernel_SaysWhereItsFormulasComeFrom()
     {
         using ThrownExceptions thrown = new(Library.Assembly.Location);
