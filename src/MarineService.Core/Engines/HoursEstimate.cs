@@ -1,8 +1,8 @@
 namespace MarineService.Core.Engines;
 
 /// <summary>Engine hours on a date: the estimate, the bounds that the readings leave open, and how well it is known.</summary>
-/// <remarks>The default value is zero hours, measured.</remarks>
-public readonly record struct HoursEstimate
+/// <remarks>Two are equal when all four parts are.</remarks>
+public sealed record HoursEstimate
 {
     internal HoursEstimate(long lower, long estimate, long upper, ReadingQuality quality) =>
         (Lower, Estimate, Upper, Quality) =

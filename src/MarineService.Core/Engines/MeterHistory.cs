@@ -35,7 +35,8 @@ public sealed class MeterHistory
     /// <param name="readings">Dial readings in any order.</param>
     /// <param name="changes">Meter changes in any order.</param>
     /// <returns>The history.</returns>
-    /// <exception cref="ArgumentNullException">An argument or an item is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An item is null.</exception>
     public static MeterHistory Of(HourMeter meter, IEnumerable<MeterReading> readings, IEnumerable<MeterChange> changes)
     {
         MeterHistoryBuilder builder = new(Guard.NotNull(meter));
@@ -60,7 +61,7 @@ public sealed class MeterHistory
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="date"/> is outside 1900 to 2199.</exception>
     public Answer<HoursEstimate> HoursOn(LocalDate date) =>
-        TryHoursOn(CalendarDay.Of(Guard.Date(date)), out HoursEstimate hours)
+        FindHoursOn(CalendarDay.Of(Guard.Date(date))) is HoursEstimate hours
             ? Answer.Known(hours)
             : Answer.NotKnown<HoursEstimate>($"A meter reading on or before {NodaTime.Text.LocalDatePattern.Iso.Format(date)}.");
 
@@ -78,50 +79,44 @@ public sealed class MeterHistory
         return dial < 0 ? null : _modulus is long modulus ? dial % modulus : dial;
     }
 
-    internal bool TryHoursOn(int day, out HoursEstimate hours)
+    internal HoursEstimate? FindHoursOn(int day)
     {
         int after = FirstAfter(day);
         if (after == 0)
         {
-            hours = default;
-            return false;
+            return null;
         }
 
         ref readonly MeterPoint before = ref _points[after - 1];
         if (before.Day == day)
         {
-            hours = before.ToEstimate();
+            return before.ToEstimate();
         }
-        else if (after < _points.Length)
+
+        if (after < _points.Length)
         {
             ref readonly MeterPoint next = ref _points[after];
             long estimate = before.Estimate
                 + (long)decimal.Round((decimal)(next.Estimate - before.Estimate) * (day - before.Day) / (next.Day - before.Day));
-            hours = new(before.Lower, estimate, next.Upper, ReadingQuality.Interpolated);
-        }
-        else
-        {
-            long upper = Math.Min(EngineHours.MaxThousandths, before.Upper + (ThousandthsPerDay * (day - before.Day)));
-            hours = new(before.Lower, before.Estimate, upper, ReadingQuality.Estimated);
+            return new(before.Lower, estimate, next.Upper, ReadingQuality.Interpolated);
         }
 
-        return true;
+        long upper = Math.Min(EngineHours.MaxThousandths, before.Upper + (ThousandthsPerDay * (day - before.Day)));
+        return new(before.Lower, before.Estimate, upper, ReadingQuality.Estimated);
     }
 
-    /// <summary>The accepted point of a dial value read on a day, when it was accepted.</summary>
-    internal bool TryPoint(int day, EngineHours dial, out MeterPoint point)
+    /// <summary>The hours of a dial value read on a day, or null when it was refused.</summary>
+    internal HoursEstimate? FindReading(int day, EngineHours dial)
     {
         for (int i = FirstAfter(day) - 1; i >= 0 && _points[i].Day == day; i--)
         {
             if (_points[i].Dial == dial.Thousandths)
             {
-                point = _points[i];
-                return true;
+                return _points[i].ToEstimate();
             }
         }
 
-        point = default;
-        return false;
+        return null;
     }
 
     /// <summary>Whether a reading was accepted after a day.</summary>

@@ -20,7 +20,7 @@ public sealed class ComplianceItem
     /// <summary>When it was due and when it was done.</summary>
     public ServiceOccurrence Occurrence { get; }
 
-    /// <summary>The tolerance that counted, in percent of the interval.</summary>
+    /// <summary>The tolerance that counted, from 0 to 50 % of the interval.</summary>
     public decimal TolerancePercent { get; }
 
     /// <summary>What the record shows.</summary>
@@ -46,7 +46,7 @@ public sealed class ComplianceItem
     {
         Guard.Defined(units);
         ExplanationBuilder lines = new($"{Occurrence.Task.Title}: {InWords(Verdict)}.");
-        lines.AddIf(Occurrence.Due != default, "due", () => Occurrence.Due.ToString());
+        lines.AddIf(!Occurrence.Due.IsNone, "due", () => Occurrence.Due.ToString());
         lines.Add("done", Occurrence.DoneOn is LocalDate done
             ? $"{LocalDatePattern.Iso.Format(done)}{(Occurrence.DoneAt is { } at ? $" at {at}" : ", no reading")}"
             : "no completion");
@@ -71,7 +71,7 @@ public sealed class ComplianceItem
             return ComplianceVerdict.Missing;
         }
 
-        if (occurrence.Due == default)
+        if (occurrence.Due.IsNone)
         {
             return ComplianceVerdict.FirstOnRecord;
         }

@@ -115,7 +115,8 @@ public sealed class LogEntry
     /// <summary>A copy with more proofs.</summary>
     /// <param name="proofs">The proofs.</param>
     /// <returns>The copy.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="proofs"/> or an item is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="proofs"/> is null.</exception>
+    /// <exception cref="ArgumentException">An item is null.</exception>
     public LogEntry WithEvidence(params Evidence[] proofs) =>
         new(this) { Evidence = Array.AsReadOnly<Evidence>([.. Evidence, .. Guard.Items(proofs)]) };
 

@@ -29,6 +29,7 @@ public sealed partial class ServiceLog
         string engine = LogEntry.MainEngine)
     {
         Guard.NotNull(specification);
+        Guard.Date(asOf);
         Guard.Defined(basis);
         ServiceHistory history = History(specification, asOf, engine);
         DueList due = Scheduling.DueList.Evaluate(specification.Plan, history, engine);
@@ -56,7 +57,7 @@ public sealed partial class ServiceLog
     // The occurrence that is open today counts once its tolerance has passed for certain.
     private static ServiceOccurrence? StillMissing(TaskDue due, decimal tolerance)
     {
-        if (due.Task.Interval is null || due.IntervalDue == default)
+        if (due.Task.Interval is null || due.IntervalDue.IsNone)
         {
             return null;
         }
@@ -66,7 +67,7 @@ public sealed partial class ServiceLog
             || (due.HoursLeft is decimal hours
                 && -hours > IntervalMath.ToleranceHours((interval.Hours ?? EngineHours.Zero).Thousandths, tolerance) / 1000m);
         return late
-            ? new(due.Task, due.IntervalDue, due.Basis == DueBasis.FirstService, null, null, interval.Months, interval.Hours)
+            ? new(due.Task, due.IntervalAt, due.Basis == DueBasis.FirstService, null, null, interval.Months, interval.Hours)
             : null;
     }
 

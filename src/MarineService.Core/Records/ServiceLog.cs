@@ -61,7 +61,11 @@ public sealed partial class ServiceLog
     /// <param name="id">The id.</param>
     /// <returns>The entry, or null when there is none.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="id"/> is null.</exception>
-    public LogEntry? Find(string id) => Array.Find(_entries, entry => entry.Id == Guard.NotNull(id));
+    public LogEntry? Find(string id)
+    {
+        Guard.NotNull(id);
+        return Array.Find(_entries, entry => entry.Id == id);
+    }
 
     /// <summary>The entries that count: neither corrected nor withdrawn, nor themselves withdrawals.</summary>
     /// <returns>In the order of entry.</returns>
@@ -93,6 +97,7 @@ public sealed partial class ServiceLog
     public DueList DueList(BoatSpecification boat, LocalDate today)
     {
         Guard.NotNull(boat);
+        Guard.Date(today);
         List<DueList> lists = [.. boat.Engines.Select(engine => Scheduling.DueList.Evaluate(
             engine.Specification.Plan,
             ServiceHistory.Of(engine.Specification.Meter, EngineFacts(engine.Id, boat.Plan), today),

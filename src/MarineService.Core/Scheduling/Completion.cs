@@ -19,7 +19,7 @@ public sealed class Completion : ServiceFact
     /// <summary>The fraction of the fluid that was exchanged, above 0 and at most 1; null when all of it was.</summary>
     public decimal? ExchangedFraction { get; }
 
-    /// <summary>The standard uncertainty of <see cref="ExchangedFraction"/>; null when it is not known.</summary>
+    /// <summary>The standard uncertainty of <see cref="ExchangedFraction"/>, from 0 to 1; null when it is not known.</summary>
     public decimal? FractionUncertainty { get; }
 
     /// <summary>A task that was done.</summary>

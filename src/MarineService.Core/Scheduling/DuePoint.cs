@@ -4,28 +4,30 @@ using NodaTime.Text;
 
 namespace MarineService.Core.Scheduling;
 
-/// <summary>When a task is due: by date, by engine hours, or both.</summary>
-/// <remarks>The default value has neither: no due point. Two are equal when all parts are.</remarks>
-public readonly record struct DuePoint
+/// <summary>When a task is due: by date, by engine hours, or both; or neither.</summary>
+/// <remarks>Two are equal when all parts are.</remarks>
+public sealed record DuePoint
 {
-    // The day number and thousandths are shifted by one, so that zero stands for "none".
-    private readonly int _day;
-    private readonly long _hours;
-    private readonly long _safeHours;
-
-    internal DuePoint(int? day, long? hours, long? safeHours = null) =>
-        (_day, _hours, _safeHours) = (day is int d ? Shift(d) : 0, (hours + 1) ?? 0, ((safeHours ?? hours) + 1) ?? 0);
+    internal DuePoint(DueAt due)
+    {
+        Date = due.Day is int day ? CalendarDay.ToDate(day) : null;
+        Hours = due.Hours is long hours ? EngineHours.FromThousandths(hours) : null;
+        SafeHours = due.SafeHours is long safe ? EngineHours.FromThousandths(safe) : null;
+    }
 
     /// <summary>The due date, or null when no date is due.</summary>
-    public LocalDate? Date => _day == 0 ? null : CalendarDay.ToDate(Unshift(_day));
+    public LocalDate? Date { get; }
 
     /// <summary>The engine's hours in all at which it is due, or null when no hours are due.</summary>
-    public EngineHours? Hours => _hours == 0 ? null : EngineHours.FromThousandths(_hours - 1);
+    public EngineHours? Hours { get; }
 
     /// <summary>
     /// The earliest hours at which it may be due; less than <see cref="Hours"/> when the last completion had no reading. Null as <see cref="Hours"/> is.
     /// </summary>
-    public EngineHours? SafeHours => _safeHours == 0 ? null : EngineHours.FromThousandths(_safeHours - 1);
+    public EngineHours? SafeHours { get; }
+
+    /// <summary>Whether there is no due point at all.</summary>
+    public bool IsNone => Date is null && Hours is null;
 
     /// <summary>Both limbs in words.</summary>
     /// <returns>Invariant text, such as "512.0 h or 2027-04-01".</returns>
@@ -36,9 +38,4 @@ public readonly record struct DuePoint
         (null, { } date) => LocalDatePattern.Iso.Format(date),
         _ => "no due point",
     };
-
-    // Service dates lie within some 84,000 days of 1970, so a shift by a million keeps zero free.
-    private static int Shift(int day) => day + 1_000_000;
-
-    private static int Unshift(int day) => day - 1_000_000;
 }

@@ -1,4 +1,3 @@
-using MarineService.Core.Engines;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Scheduling;
@@ -8,7 +7,7 @@ internal static class DueRule
 {
     internal static TaskVerdict Decide(ServiceTask task, in TaskState state, ServiceHistory history)
     {
-        TaskVerdict verdict = new() { NowKnown = history.Meter.TryHoursOn(history.AsOfDay, out HoursEstimate now), Now = now };
+        TaskVerdict verdict = new() { Now = history.Now };
         switch (task.Occasion)
         {
             case TaskOccasion.EachUse:
@@ -47,13 +46,13 @@ internal static class DueRule
     private static void ByInterval(ServiceTask task, in TaskState state, ServiceHistory history, ref TaskVerdict verdict)
     {
         int today = history.AsOfDay;
-        DuePoint due = TaskReplay.Due(in state, task, history, today, out int suspended);
+        DueAt due = TaskReplay.Due(in state, task, history, today, out int suspended);
         verdict.SuspendedDays = suspended;
         ServiceInterval interval = state.Interval ?? task.Interval!;
         if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null && state.StatedDay is null))
         {
             (verdict.Status, verdict.Basis, verdict.Governs) = (DueStatus.Due, DueBasis.NoRecord, GoverningLimb.UnknownHistory);
-            verdict.Due = new(today, verdict.NowKnown ? verdict.Now.Estimate.Thousandths : null);
+            verdict.Due = new(today, verdict.Now?.Estimate.Thousandths);
             verdict.HoursLimb = interval.Hours is null ? LimbState.NotUsed : LimbState.Unknown;
             verdict.CalendarLimb = interval.Months is null ? LimbState.NotUsed : LimbState.Unknown;
             return;
@@ -67,14 +66,14 @@ internal static class DueRule
         verdict.Status = hours.status > calendar.status ? hours.status : calendar.status;
         verdict.UsedFraction = Math.Max(hours.used, calendar.used);
         verdict.Governs = Governing(verdict.HoursLimb == LimbState.Known, hours, verdict.CalendarLimb == LimbState.Known, calendar);
-        if (due.Date is NodaTime.LocalDate date)
+        if (due.Day is int dueDay)
         {
-            LayUpRules.Plan(task, CalendarDay.Of(date), history, ref verdict);
+            LayUpRules.Plan(task, dueDay, history, ref verdict);
         }
     }
 
     private static (DueStatus Status, double Used) Hours(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DuePoint due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
     {
         if (interval.Hours is null && due.Hours is null)
         {
@@ -83,7 +82,7 @@ internal static class DueRule
 
         // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
         int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
-        if (due.Hours is not EngineHours at || !verdict.NowKnown || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay))
+        if (due.Hours is not long at || verdict.Now is null || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay))
         {
             verdict.HoursLimb = LimbState.Unknown;
             return default;
@@ -91,7 +90,7 @@ internal static class DueRule
 
         verdict.HoursLimb = LimbState.Known;
         long now = verdict.Now.Estimate.Thousandths;
-        long left = at.Thousandths - now;
+        long left = at - now;
         verdict.HoursLeft = left;
         long limb = interval.Hours?.Thousandths ?? 0;
         decimal factor = FactorNow(task, history);
@@ -105,15 +104,14 @@ internal static class DueRule
     }
 
     private static (DueStatus Status, double Used) Calendar(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DuePoint due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
     {
-        if (due.Date is not NodaTime.LocalDate date)
+        if (due.Day is not int at)
         {
             return default;
         }
 
         verdict.CalendarLimb = LimbState.Known;
-        int at = CalendarDay.Of(date);
         int left = at - history.AsOfDay;
         verdict.DaysLeft = left;
         int months = IntervalMath.Scale(interval.Months ?? 1, FactorNow(task, history));

@@ -10,7 +10,7 @@ internal ref struct DutyWalk(ServiceTask task, ReadOnlySpan<ServiceStep> duties,
     internal decimal StartByHours(long anchor, int anchorDay)
     {
         decimal factor = 1m;
-        while (Peek() is int end && (_duties[_next].HoursKnown ? _duties[_next].Hours.Estimate.Thousandths <= anchor : _duties[_next].Day <= anchorDay))
+        while (Peek() is int end && (_duties[_next].Hours is { } hours ? hours.Estimate.Thousandths <= anchor : _duties[_next].Day <= anchorDay))
         {
             factor = Take(end);
         }
@@ -26,8 +26,8 @@ internal ref struct DutyWalk(ServiceTask task, ReadOnlySpan<ServiceStep> duties,
             return false;
         }
 
-        // A change whose hours no reading tells cannot be placed later than where it starts to matter.
-        at = _duties[_next].HoursKnown ? _duties[_next].Hours.Estimate.Thousandths : 0;
+        // A change that no reading places lies before the first reading, hence before any anchor with known hours: it was taken at the start.
+        at = _duties[_next].Hours!.Estimate.Thousandths;
         factor = Take(end);
         return true;
     }

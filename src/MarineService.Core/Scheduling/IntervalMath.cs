@@ -7,32 +7,32 @@ internal static class IntervalMath
 {
     private const int DaysPerMonthOfTolerance = 30;
 
-    /// <summary>INTERVAL-04: the tolerance in days, 30 days to the month, rounded down.</summary>
+    /// <summary>INTERVAL-04: the tolerance in days, 30 days to the month, rounded down. Source: see that rule.</summary>
     internal static int ToleranceDays(int months, decimal percent) =>
         (int)decimal.Floor(percent * DaysPerMonthOfTolerance * months / 100m);
 
-    /// <summary>INTERVAL-04: the tolerance in thousandths of an hour, rounded down.</summary>
+    /// <summary>INTERVAL-04: the tolerance in thousandths of an hour, rounded down. Source: see that rule.</summary>
     internal static long ToleranceHours(long hours, decimal percent) => (long)decimal.Floor(percent * hours / 100m);
 
-    /// <summary>INTERVAL-15: an hours limb under a factor, rounded down to a thousandth.</summary>
+    /// <summary>INTERVAL-15: an hours limb under a factor, rounded down to a thousandth. Source: see that rule.</summary>
     internal static long Scale(long hours, decimal factor) => factor == 1m ? hours : (long)decimal.Floor(hours * factor);
 
-    /// <summary>INTERVAL-15: a calendar limb under a factor: whole months, one at least.</summary>
+    /// <summary>INTERVAL-15: a calendar limb under a factor: whole months, one at least. Source: see that rule.</summary>
     internal static int Scale(int months, decimal factor) => factor == 1m ? months : Math.Max(1, (int)decimal.Floor(months * factor));
 
-    /// <summary>INTERVAL-05: due soon within a tenth of the hours.</summary>
+    /// <summary>INTERVAL-05: due soon within a tenth of the hours. Source: see that rule.</summary>
     internal static DueStatus ByHours(long left, long interval, long tolerance) =>
         left > 0 ? (left <= interval / 10 ? DueStatus.DueSoon : DueStatus.NotDue)
         : -left <= tolerance ? DueStatus.Due
         : DueStatus.Overdue;
 
-    /// <summary>INTERVAL-05: due soon within 30 days, three days a month for short intervals.</summary>
+    /// <summary>INTERVAL-05: due soon within 30 days, three days a month for short intervals. Source: see that rule.</summary>
     internal static DueStatus ByCalendar(int left, int months, int tolerance) =>
         left > 0 ? (left <= Math.Min(30, 3 * months) ? DueStatus.DueSoon : DueStatus.NotDue)
         : -left <= tolerance ? DueStatus.Due
         : DueStatus.Overdue;
 
-    /// <summary>INTERVAL-17 for hours: where the life of an interval that starts at an anchor is used up, through changes of duty.</summary>
+    /// <summary>INTERVAL-17 for hours: where the life of an interval that starts at an anchor is used up, through changes of duty. Source: see that rule.</summary>
     /// <param name="anchor">Thousandths of an hour.</param>
     /// <param name="anchorDay">Day number.</param>
     /// <param name="interval">The limb under normal duty, thousandths of an hour.</param>
@@ -66,7 +66,7 @@ internal static class IntervalMath
         return position + (long)decimal.Floor(remaining * factor);
     }
 
-    /// <summary>INTERVAL-17: the share of an hours limb used between an anchor and now.</summary>
+    /// <summary>INTERVAL-17: the share of an hours limb used between an anchor and now. Source: see that rule.</summary>
     internal static double UsedHours(
         long anchor, int anchorDay, long now, long interval, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
     {
@@ -94,7 +94,7 @@ internal static class IntervalMath
         return (double)((used + ((now - position) / factor)) / interval);
     }
 
-    /// <summary>INTERVAL-17 for the calendar: each day uses up one day of the interval in force; one duty throughout is plain month addition.</summary>
+    /// <summary>INTERVAL-17 for the calendar: each day uses up one day of the interval in force; one duty throughout is plain month addition. Source: see that rule.</summary>
     internal static int DueDay(int anchorDay, int months, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
     {
         if (duties.Length == 0 || task.SevereDuty.Count == 0)

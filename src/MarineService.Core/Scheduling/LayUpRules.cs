@@ -113,7 +113,7 @@ internal static class LayUpRules
     // The hours at the lay-up are what the last reading up to that day shows; hours run between that reading and the
     // lay-up are not held against it, since the next reading would count them as run since.
     private static long? HoursAt(ServiceHistory history, int day) =>
-        LaidUpReading(history, day) ?? (history.Meter.TryHoursOn(day, out HoursEstimate hours) && hours.Quality == ReadingQuality.Measured
+        LaidUpReading(history, day) ?? (history.Meter.FindHoursOn(day) is { Quality: ReadingQuality.Measured } hours
             ? hours.Estimate.Thousandths
             : null);
 
@@ -121,7 +121,7 @@ internal static class LayUpRules
     {
         foreach (ServiceStep step in history.Steps)
         {
-            if (step.Fact is LaidUp && step.Day == day && step.HoursKnown && step.Fact.Dial is not null)
+            if (step.Fact is LaidUp && step.Day == day && step.Hours is not null && step.Fact.Dial is not null)
             {
                 return step.Hours.Estimate.Thousandths;
             }

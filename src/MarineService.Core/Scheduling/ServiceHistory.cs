@@ -22,6 +22,7 @@ public sealed class ServiceHistory
         LayUps = Array.AsReadOnly(layUps);
         Findings = findings;
         DutyChanges = Array.FindAll(steps, step => step.Fact is DutyChange);
+        Now = meter.FindHoursOn(AsOfDay);
     }
 
     /// <summary>The day up to which facts count.</summary>
@@ -38,6 +39,9 @@ public sealed class ServiceHistory
 
     internal int AsOfDay { get; }
 
+    /// <summary>The engine's hours on the day, or null when no reading tells.</summary>
+    internal HoursEstimate? Now { get; }
+
     internal ReadOnlySpan<ServiceStep> Steps => _steps;
 
     internal ServiceStep[] DutyChanges { get; }
@@ -47,7 +51,8 @@ public sealed class ServiceHistory
     /// <param name="facts">The facts, in any order.</param>
     /// <param name="asOf">The day up to which facts count, from 1900 to 2199.</param>
     /// <returns>The history.</returns>
-    /// <exception cref="ArgumentNullException">An argument or an item is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An item is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="asOf"/> is outside 1900 to 2199.</exception>
     public static ServiceHistory Of(HourMeter meter, IEnumerable<ServiceFact> facts, LocalDate asOf)
     {
@@ -99,11 +104,8 @@ public sealed class ServiceHistory
             }
 
             int day = CalendarDay.Of(fact.Date);
-            HoursEstimate hours = default;
-            bool known = fact.Dial is EngineHours dial && history.TryPoint(day, dial, out MeterPoint point)
-                ? Known(point.ToEstimate(), out hours)
-                : history.TryHoursOn(day, out hours);
-            steps.Add(new(fact, day, known, hours));
+            HoursEstimate? read = fact.Dial is EngineHours dial ? history.FindReading(day, dial) : null;
+            steps.Add(new(fact, day, read ?? history.FindHoursOn(day)));
         }
 
         steps.Sort();
@@ -135,12 +137,6 @@ public sealed class ServiceHistory
         }
 
         return false;
-    }
-
-    private static bool Known(HoursEstimate value, out HoursEstimate hours)
-    {
-        hours = value;
-        return true;
     }
 
     private static LayUpPeriod[] LayUpPeriods(List<ServiceFact> facts)

@@ -7,19 +7,17 @@ namespace MarineService.Core.Scheduling;
 /// <summary>One time that a task was due and was done, or was passed over on a fixed grid.</summary>
 public sealed class ServiceOccurrence
 {
-    private readonly int? _daysLate;
-
     internal ServiceOccurrence(
-        ServiceTask task, DuePoint due, bool isFirstService, LocalDate? doneOn, HoursEstimate? doneAt, int? months, EngineHours? hours)
+        ServiceTask task, DueAt due, bool isFirstService, LocalDate? doneOn, HoursEstimate? doneAt, int? months, EngineHours? hours)
     {
         Task = task;
-        Due = due;
+        Due = new(due);
         IsFirstService = isFirstService;
         DoneOn = doneOn;
         DoneAt = doneAt;
         Months = months;
         Hours = hours;
-        _daysLate = due.Date is LocalDate date && doneOn is LocalDate done ? CalendarDay.Of(done) - CalendarDay.Of(date) : null;
+        DaysLate = due.Day is int day && doneOn is LocalDate done ? CalendarDay.Of(done) - day : null;
     }
 
     /// <summary>The task.</summary>
@@ -38,15 +36,15 @@ public sealed class ServiceOccurrence
     public HoursEstimate? DoneAt { get; }
 
     /// <summary>Days after the due date, negative when early; null when there was no due date or no completion.</summary>
-    public int? DaysLate => _daysLate;
+    public int? DaysLate { get; }
 
     /// <summary>Hours after the due hours by the estimate, negative when early; null when either is not known.</summary>
     public decimal? HoursLate => Late(DoneAt?.Estimate);
 
-    /// <summary>The least that <see cref="HoursLate"/> may be, by the readings.</summary>
+    /// <summary>The fewest hours that <see cref="HoursLate"/> may be, by the readings.</summary>
     public decimal? LeastHoursLate => Late(DoneAt?.Lower);
 
-    /// <summary>The most that <see cref="HoursLate"/> may be, by the readings.</summary>
+    /// <summary>The most hours that <see cref="HoursLate"/> may be, by the readings.</summary>
     public decimal? MostHoursLate => Late(DoneAt?.Upper);
 
     internal int? Months { get; }

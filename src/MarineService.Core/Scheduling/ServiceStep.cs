@@ -3,21 +3,20 @@ using MarineService.Core.Engines;
 namespace MarineService.Core.Scheduling;
 
 /// <summary>A fact with its place in time: day number and, where the readings tell, the engine's hours with bounds.</summary>
-internal readonly struct ServiceStep(ServiceFact fact, int day, bool hoursKnown, HoursEstimate hours) : IComparable<ServiceStep>
+internal readonly struct ServiceStep(ServiceFact fact, int day, HoursEstimate? hours) : IComparable<ServiceStep>
 {
     internal ServiceFact Fact { get; } = fact;
 
     internal int Day { get; } = day;
 
-    internal bool HoursKnown { get; } = hoursKnown;
-
-    internal HoursEstimate Hours { get; } = hours;
+    /// <summary>Null when no reading tells.</summary>
+    internal HoursEstimate? Hours { get; } = hours;
 
     /// <summary>Date, then hours, then what must come first when both are the same; never the order of entry.</summary>
     public int CompareTo(ServiceStep other)
     {
         int order = Day.CompareTo(other.Day);
-        order = order != 0 ? order : Hours.Estimate.CompareTo(other.Hours.Estimate);
+        order = order != 0 ? order : Nullable.Compare(Hours?.Estimate, other.Hours?.Estimate);
         order = order != 0 ? order : Rank(Fact).CompareTo(Rank(other.Fact));
         return order != 0 ? order : (Fact, other.Fact) switch
         {

@@ -9,8 +9,8 @@ public sealed partial class TaskDue
     {
         DueBasis.EachUse => "every use",
         DueBasis.NoRecord => "now",
-        DueBasis.LayUp when Due == default => "at the next lay-up",
-        DueBasis.Commissioning when Due == default => "when the boat comes out of lay-up",
+        DueBasis.LayUp when _due.IsNone => "at the next lay-up",
+        DueBasis.Commissioning when _due.IsNone => "when the boat comes out of lay-up",
         _ => Due.ToString(),
     };
 
@@ -89,7 +89,7 @@ public sealed partial class TaskDue
         lines.AddIf(Basis == DueBasis.Opening, "stated", () => "as the record was opened");
         lines.AddIf(HoursLimb != LimbState.NotUsed, "by hours", () => HoursInWords());
         lines.AddIf(CalendarLimb != LimbState.NotUsed, "by calendar", () => CalendarInWords());
-        lines.AddIf(_nowKnown, "hours now", () => NowInWords());
+        lines.AddIf(_now is not null, "hours now", () => NowInWords());
         lines.AddIf(PlanDate is not null, "plan", () => PlanInWords());
         lines.AddIf(SuspendedDays > 0, "lay-up", () => FormattableString.Invariant($"{SuspendedDays} days do not count"));
         lines.AddIf(CoveredBy is not null, "done with", () => CoveredBy!);
@@ -166,8 +166,8 @@ public sealed partial class TaskDue
         : "not known";
 
     private string NowInWords() => _history.Meter.LastReadingDate is { } read && read < _history.AsOf
-        ? $"{_now.Estimate}, last read {LocalDatePattern.Iso.Format(read)}"
-        : _now.ToString();
+        ? $"{_now!.Estimate}, last read {LocalDatePattern.Iso.Format(read)}"
+        : _now!.ToString();
 
     private string PlanInWords()
     {

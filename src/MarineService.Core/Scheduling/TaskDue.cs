@@ -9,8 +9,9 @@ public sealed partial class TaskDue
 {
     private readonly TaskState _state;
     private readonly ServiceHistory _history;
-    private readonly bool _nowKnown;
-    private readonly HoursEstimate _now;
+    private readonly HoursEstimate? _now;
+    private readonly DueAt _due;
+    private readonly DueAt _intervalDue;
 
     internal TaskDue(ServiceTask task, string scope, in TaskState state, ServiceHistory history, in TaskVerdict verdict)
     {
@@ -18,13 +19,12 @@ public sealed partial class TaskDue
         Scope = scope;
         _state = state;
         _history = history;
-        _nowKnown = verdict.NowKnown;
         _now = verdict.Now;
         Status = verdict.Status;
         Basis = verdict.Basis;
         Governs = verdict.Governs;
-        Due = verdict.Due;
-        IntervalDue = verdict.IntervalDue;
+        _due = verdict.Due;
+        _intervalDue = verdict.IntervalDue;
         HoursLimb = verdict.HoursLimb;
         CalendarLimb = verdict.CalendarLimb;
         UsedFraction = verdict.UsedFraction;
@@ -55,10 +55,12 @@ public sealed partial class TaskDue
     public GoverningLimb Governs { get; }
 
     /// <summary>When it is due. Today and the present hours when it is due at once.</summary>
-    public DuePoint Due { get; }
+    public DuePoint Due => new(_due);
 
     /// <summary>When it would be due by its interval alone; the same as <see cref="Due"/> unless something made it due at once.</summary>
-    public DuePoint IntervalDue { get; }
+    public DuePoint IntervalDue => new(_intervalDue);
+
+    internal DueAt IntervalAt => _intervalDue;
 
     /// <summary>What can be said of the hours limb.</summary>
     public LimbState HoursLimb { get; }

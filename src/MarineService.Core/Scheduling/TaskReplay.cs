@@ -43,7 +43,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     }
 
     /// <summary>The due point that the state leads to, with what is known up to a day.</summary>
-    internal static DuePoint Due(in TaskState state, ServiceTask task, ServiceHistory history, int untilDay, out int suspendedDays)
+    internal static DueAt Due(in TaskState state, ServiceTask task, ServiceHistory history, int untilDay, out int suspendedDays)
     {
         suspendedDays = 0;
         if (!state.HasRecord || state.Interval is not ServiceInterval interval)
@@ -139,7 +139,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         if (_state.Pending is null)
         {
             (_state.Pending, _state.PendingDay, _state.PendingKind) = (basis, step.Day, kind);
-            _state.PendingHours = step.HoursKnown ? step.Hours.Estimate.Thousandths : null;
+            _state.PendingHours = step.Hours?.Estimate.Thousandths;
         }
     }
 
@@ -161,20 +161,19 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         }
 
         int day = step.Day;
-        bool known = step.HoursKnown;
-        HoursEstimate hours = step.Hours;
+        HoursEstimate? hours = step.Hours;
         if (_state.Interval is null)
         {
-            (_state.HasRecord, _state.LastDoneDay, _state.LastDoneAt, _state.Pending) = (true, day, known ? hours : null, null);
+            (_state.HasRecord, _state.LastDoneDay, _state.LastDoneAt, _state.Pending) = (true, day, hours, null);
             return;
         }
 
-        if (completion.ExchangedFraction is decimal fraction && completed == task && !Credit(fraction, ref day, ref hours, known))
+        if (completion.ExchangedFraction is decimal fraction && completed == task && !Credit(fraction, ref day, ref hours))
         {
             return;
         }
 
-        DuePoint due = Due(in _state, _task, history, step.Day, out _);
+        DueAt due = Due(in _state, _task, history, step.Day, out _);
         if (_task.AnchorPolicy == AnchorPolicy.FixedGrid)
         {
             CloseGrid(in step);
@@ -182,15 +181,15 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         else
         {
             Note(due, _state.Basis == DueBasis.FirstService, in step);
-            Anchor(due, day, known, in hours);
+            Anchor(due, day, hours);
         }
 
-        (_state.LastDoneDay, _state.LastDoneAt) = (step.Day, known ? step.Hours : null);
+        (_state.LastDoneDay, _state.LastDoneAt) = (step.Day, step.Hours);
         _state.Pending = null;
     }
 
     // INTERVAL-13. False when the exchange counts for nothing; else day and hours move back by the age that is carried on.
-    private readonly bool Credit(decimal fraction, ref int day, ref HoursEstimate hours, bool known)
+    private readonly bool Credit(decimal fraction, ref int day, ref HoursEstimate? hours)
     {
         if (_task.PartialExchange.ThresholdFraction is decimal threshold)
         {
@@ -205,7 +204,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
 
         decimal left = 1m - fraction;
         day -= (int)decimal.Ceiling(left * (day - anchorDay));
-        if (known && _state.AnchorHoursKnown)
+        if (hours is not null && _state.AnchorHoursKnown)
         {
             long carried = (long)decimal.Ceiling(left * Math.Max(0, hours.Estimate.Thousandths - _state.AnchorHours));
             long carriedFromLower = (long)decimal.Ceiling(left * Math.Max(0, hours.Lower.Thousandths - _state.AnchorLower));
@@ -217,18 +216,16 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     }
 
     // INTERVAL-06 to -08, each limb for itself (INTERVAL-10).
-    private void Anchor(DuePoint due, int day, bool known, in HoursEstimate hours)
+    private void Anchor(DueAt due, int day, HoursEstimate? hours)
     {
-        int? dueDay = due.Date is NodaTime.LocalDate date ? CalendarDay.Of(date) : null;
-        long? dueHours = due.Hours?.Thousandths;
         ServiceInterval interval = _state.Interval!;
-        _state.AnchorDay = Pick(day, dueDay, interval.Months is int months ? IntervalMath.ToleranceDays(months, _task.TolerancePercent) : 0);
-        _state.AnchorHoursKnown = known;
-        if (known)
+        _state.AnchorDay = Pick(day, due.Day, interval.Months is int months ? IntervalMath.ToleranceDays(months, _task.TolerancePercent) : 0);
+        _state.AnchorHoursKnown = hours is not null;
+        if (hours is not null)
         {
             long tolerance = interval.Hours is EngineHours limb ? IntervalMath.ToleranceHours(limb.Thousandths, _task.TolerancePercent) : 0;
-            _state.AnchorHours = Pick(hours.Estimate.Thousandths, dueHours, tolerance);
-            _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(hours.Lower.Thousandths, due.SafeHours?.Thousandths, tolerance));
+            _state.AnchorHours = Pick(hours.Estimate.Thousandths, due.Hours, tolerance);
+            _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(hours.Lower.Thousandths, due.SafeHours, tolerance));
         }
 
         (_state.StatedDay, _state.StatedHours) = (null, null);
@@ -260,10 +257,10 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             bool passedOver = next - tolerance <= step.Day;
             if (occurrences is not null)
             {
-                DuePoint due = new(point, null);
+                DueAt due = new(point, null);
                 occurrences.Add(passedOver
                     ? new(_task, due, isFirstService: false, null, null, months, null)
-                    : new(_task, due, isFirstService: false, step.Fact.Date, step.HoursKnown ? step.Hours : null, months, null));
+                    : new(_task, due, isFirstService: false, step.Fact.Date, step.Hours, months, null));
             }
 
             _state.GridNext++;
@@ -271,7 +268,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         }
     }
 
-    private readonly void Note(DuePoint due, bool first, in ServiceStep step) =>
+    private readonly void Note(DueAt due, bool first, in ServiceStep step) =>
         occurrences?.Add(new(
-            _task, due, first, step.Fact.Date, step.HoursKnown ? step.Hours : null, _state.Interval!.Months, _state.Interval.Hours));
+            _task, due, first, step.Fact.Date, step.Hours, _state.Interval!.Months, _state.Interval.Hours));
 }

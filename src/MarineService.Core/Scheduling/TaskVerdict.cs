@@ -8,8 +8,8 @@ internal struct TaskVerdict
     internal DueStatus Status;
     internal DueBasis Basis;
     internal GoverningLimb Governs;
-    internal DuePoint Due;
-    internal DuePoint IntervalDue;
+    internal DueAt Due;
+    internal DueAt IntervalDue;
     internal LimbState HoursLimb;
     internal LimbState CalendarLimb;
     internal long? HoursLeft;
@@ -19,6 +19,5 @@ internal struct TaskVerdict
     internal int? PlanDay;
     internal int OverrunDays;
     internal bool OverrunExcused;
-    internal bool NowKnown;
-    internal HoursEstimate Now;
+    internal HoursEstimate? Now;
 }
