@@ -10,6 +10,8 @@ internal static class EnumNames<TEnum>
     private static readonly TEnum[] Values = Enum.GetValues<TEnum>();
 #endif
 
+    internal static IReadOnlyList<TEnum> All => Values;
+
     internal static string List { get; } = string.Join(", ", Values.Select(value => value.ToString()));
 
     internal static bool IsDefined(TEnum value) => Array.IndexOf(Values, value) >= 0;

@@ -11,7 +11,7 @@ namespace MarineService.Core.Scheduling;
 public sealed partial class ServiceTask
 {
     // The band that one army's practice allows; see INTERVAL-04.
-    private const decimal DefaultTolerancePercent = 10m;
+    internal const decimal DefaultTolerancePercent = 10m;
 
     private static readonly ReadOnlyDictionary<string, decimal> NoConditions = new(new Dictionary<string, decimal>());
 

@@ -1,0 +1,108 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using NodaTime;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>What a document says of one log entry, before it is put together.</summary>
+internal sealed class EntryParts
+{
+    internal EntryKind? Kind { get; set; }
+
+    internal string? Id { get; set; }
+
+    internal string? Engine { get; set; }
+
+    internal LocalDate? Date { get; set; }
+
+    internal EngineHours? Dial { get; set; }
+
+    internal ReadingSource? Source { get; set; }
+
+    internal string? Task { get; set; }
+
+    internal CompletionOutcome? Result { get; set; }
+
+    internal decimal? Fraction { get; set; }
+
+    internal decimal? FractionUncertainty { get; set; }
+
+    internal LocalDate? DueDate { get; set; }
+
+    internal EngineHours? DueHours { get; set; }
+
+    internal string? Event { get; set; }
+
+    internal List<string>? Conditions { get; set; }
+
+    internal string? Fluid { get; set; }
+
+    internal MeasuredVolume? Amount { get; set; }
+
+    internal LocalDate? Until { get; set; }
+
+    internal EngineHours? OldFinal { get; set; }
+
+    internal EngineHours? NewInitial { get; set; }
+
+    internal EngineHours? Unmetered { get; set; }
+
+    internal LocalDate? DeadSince { get; set; }
+
+    internal HourMeter? NewMeter { get; set; }
+
+    internal EngineHours? EngineZero { get; set; }
+
+    internal string? By { get; set; }
+
+    internal string? CheckedBy { get; set; }
+
+    internal List<Evidence>? Evidence { get; set; }
+
+    internal string? Note { get; set; }
+
+    internal string? Corrects { get; set; }
+
+    internal bool? Reconstructed { get; set; }
+
+    internal LogEntry Build()
+    {
+        LogEntry entry = Kind == EntryKind.Withdrawal
+            ? LogEntry.Withdrawing(Corrects!, Date!.Value)
+            : LogEntry.Of(Fact());
+        entry = Id is null ? entry : entry.WithId(Id);
+        entry = Engine is null ? entry : entry.For(Engine);
+        entry = By is null ? entry : entry.DoneBy(By);
+        entry = CheckedBy is null ? entry : entry.WithChecker(CheckedBy);
+        entry = Evidence is { Count: > 0 } ? entry.WithEvidence([.. Evidence]) : entry;
+        entry = Note is null ? entry : entry.WithNote(Note);
+        entry = Corrects is null || Kind == EntryKind.Withdrawal ? entry : entry.Correcting(Corrects);
+        return Reconstructed == true ? entry.AsReconstructed() : entry;
+    }
+
+    private ServiceFact Fact() => Kind switch
+    {
+        EntryKind.Reading => MeterReading.Of(Date!.Value, Dial!.Value, Source ?? default),
+        EntryKind.MeterChange => MeterChange.Of(Date!.Value, OldFinal, NewInitial ?? default, Unmetered ?? default, DeadSince, NewMeter),
+        EntryKind.EnteredService => EngineZero is EngineHours zero
+            ? EnteredService.AfterRebuild(Date!.Value, zero, Dial)
+            : EnteredService.New(Date!.Value, Dial),
+        EntryKind.OpeningDuePoint => OpeningDuePoint.Of(Date!.Value, Task!, DueDate, DueHours),
+        EntryKind.GridOrigin => GridOrigin.Of(Date!.Value, Task!),
+        EntryKind.Event => ServiceEvent.Of(Event!, Date!.Value, Dial),
+        EntryKind.Duty => DutyChange.Of(Date!.Value, Conditions!, Dial),
+        EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
+        EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
+        EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
+        EntryKind.PlannedLayUp => PlannedLayUp.Between(Date!.Value, Until!.Value),
+        _ => Result switch
+        {
+            CompletionOutcome.Passed => Completion.Passed(Task!, Date!.Value, Dial),
+            CompletionOutcome.Failed => Completion.Failed(Task!, Date!.Value, Dial),
+            _ => Fraction is decimal fraction
+                ? Completion.Partial(Task!, Date!.Value, Dial, fraction, FractionUncertainty)
+                : Completion.Of(Task!, Date!.Value, Dial),
+        },
+    };
+}

@@ -1,0 +1,192 @@
+using System.Text.Json;
+using NodaTime;
+
+namespace MarineService.Core.Exchange;
+
+/// <content>Single values, each checked the way the schemas say it.</content>
+internal ref partial struct JsonCursor
+{
+    /// <summary>Text with at least one character that is not white space.</summary>
+    internal string? NotBlank()
+    {
+        if (_reader.TokenType == JsonTokenType.String)
+        {
+            try
+            {
+                string text = _reader.GetString()!;
+                if (!string.IsNullOrWhiteSpace(text))
+                {
+                    return text;
+                }
+            }
+            catch (InvalidOperationException)
+            {
+                Refuse("text of valid Unicode characters");
+                return null;
+            }
+        }
+
+        Refuse("text that is not blank");
+        return null;
+    }
+
+    internal readonly bool IsNumber => _reader.TokenType == JsonTokenType.Number;
+
+    /// <summary>Whether the present value is a certain text.</summary>
+    internal readonly bool IsText(JsonEncodedText text) => _reader.TokenType == JsonTokenType.String && _reader.ValueTextEquals(text.EncodedUtf8Bytes);
+
+    /// <summary>Texts, none blank, none twice.</summary>
+    internal List<string> Names()
+    {
+        List<string> names = [];
+        if (BeginArray("a list of texts"))
+        {
+            while (NextItem())
+            {
+                if (NotBlank() is string name)
+                {
+                    if (names.Contains(name))
+                    {
+                        Note("", $"'{name}'", "each text once");
+                    }
+                    else
+                    {
+                        names.Add(name);
+                    }
+                }
+            }
+        }
+
+        return names;
+    }
+
+    internal TEnum? Word<TEnum>()
+        where TEnum : struct, Enum
+    {
+        if (_reader.TokenType == JsonTokenType.String && WireEnum<TEnum>.TryFind(ref _reader, out TEnum value))
+        {
+            return value;
+        }
+
+        Refuse($"one of {WireEnum<TEnum>.List}");
+        return null;
+    }
+
+    internal bool? YesOrNo()
+    {
+        if (_reader.TokenType is JsonTokenType.True or JsonTokenType.False)
+        {
+            return _reader.GetBoolean();
+        }
+
+        Refuse("true or false");
+        return null;
+    }
+
+    /// <summary>A number within bounds, both ends included.</summary>
+    internal decimal? Number(decimal min, decimal max)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value) && value >= min && value <= max)
+        {
+            return value;
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {min} to {max}"));
+        return null;
+    }
+
+    /// <summary>A whole number within bounds, both ends included; 12.0 is whole.</summary>
+    internal int? WholeNumber(int min, int max)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
+            && value >= min && value <= max && decimal.Truncate(value) == value)
+        {
+            return (int)value;
+        }
+
+        Refuse(FormattableString.Invariant($"a whole number from {min} to {max}"));
+        return null;
+    }
+
+    /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
+    internal EngineHours? Hours(decimal min = 0m, decimal max = 1_000_000m)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
+            && value >= min && value <= max && decimal.Round(value, 3) == value)
+        {
+            return EngineHours.FromHours(value);
+        }
+
+        Refuse(FormattableString.Invariant($"hours from {min} to {max} with at most three decimals"));
+        return null;
+    }
+
+    internal LocalDate? Date()
+    {
+        if (_reader.TokenType == JsonTokenType.String)
+        {
+            // A date has no character that needs escaping, but a document may escape it all the same.
+            ReadOnlySpan<byte> text = _reader.ValueSpan;
+            if (_reader.ValueIsEscaped)
+            {
+                string plain = Text();
+                text = System.Text.Encoding.UTF8.GetBytes(plain);
+            }
+
+            if (IsoDate.TryParse(text, out LocalDate date))
+            {
+                return date;
+            }
+        }
+
+        Refuse("a date from 1900-01-01 to 2199-12-31, such as 2026-04-01");
+        return null;
+    }
+
+    /// <summary>An amount of one of a closed list of units (UCUM codes), each with its factor to the canonical one.</summary>
+    internal double? Quantity(WireUnits units, double min, double max)
+    {
+        if (!BeginObject($"an object with value and unit ({units.List})"))
+        {
+            return null;
+        }
+
+        ulong seen = 0;
+        int last = -1;
+        decimal? value = null;
+        int unit = -1;
+        int member;
+        while ((member = NextMember(WireUnits.Members, ref seen, ref last)) >= 0)
+        {
+            if (member == 0)
+            {
+                value = Number(-1_000_000_000m, 1_000_000_000m);
+            }
+            else if (_reader.TokenType == JsonTokenType.String && units.Find(ref _reader) is >= 0 and int found)
+            {
+                unit = found;
+            }
+            else
+            {
+                Refuse($"one of {units.List}");
+            }
+
+            EndMember();
+        }
+
+        Require(WireUnits.Members, seen, 0, 1);
+        if (value is not decimal amount || unit < 0)
+        {
+            return null;
+        }
+
+        double canonical = units.ToCanonical(unit, (double)amount);
+        if (canonical >= min && canonical <= max)
+        {
+            return canonical;
+        }
+
+        Note("/value", amount.ToString(System.Globalization.CultureInfo.InvariantCulture), FormattableString.Invariant($"from {min} to {max} {units.Canonical}"));
+        return null;
+    }
+}

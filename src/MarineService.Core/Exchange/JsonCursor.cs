@@ -1,0 +1,224 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>Goes through a document once, from front to back; notes every fault with its place and goes on behind it.</summary>
+/// <remarks>A value that was refused comes back as null. What is read is used only when there was no fault at all.</remarks>
+internal ref partial struct JsonCursor
+{
+    private const int ShownLength = 60;
+
+    private readonly List<ReadFault> _faults;
+    private readonly List<string?> _path;
+    private readonly List<int> _index;
+    private readonly int _maxFaults;
+    private Utf8JsonReader _reader;
+
+    internal JsonCursor(ReadOnlySpan<byte> utf8, ReadLimits limits)
+    {
+        _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth });
+        _maxFaults = limits.MaxFaults;
+        _faults = [];
+        _path = [];
+        _index = [];
+    }
+
+    internal readonly IReadOnlyList<ReadFault> Faults => _faults;
+
+    internal readonly bool IsFull => _faults.Count >= _maxFaults;
+
+    /// <summary>Steps onto the first value of the document.</summary>
+    internal void Start() => _reader.Read();
+
+    /// <summary>Checks that nothing follows the document.</summary>
+    internal void End() => _reader.Read();
+
+    /// <summary>Enters an object; false when the value is something else, which is noted and passed over.</summary>
+    internal bool BeginObject(string expected)
+    {
+        if (_reader.TokenType == JsonTokenType.StartObject)
+        {
+            return true;
+        }
+
+        Refuse(expected);
+        return false;
+    }
+
+    /// <summary>Steps onto the value of the next known member; unknown and doubled members are noted and passed over.</summary>
+    /// <returns>The member's index, or -1 at the end of the object.</returns>
+    internal int NextMember(MemberNames names, ref ulong seen, ref int last)
+    {
+        while (_reader.Read() && _reader.TokenType == JsonTokenType.PropertyName)
+        {
+            int member = names.Find(ref _reader, last + 1);
+            string? fault = member < 0 ? $"no such member, but one of {string.Join(", ", names.Names)}"
+                : (seen & (1UL << member)) != 0 ? "each member once"
+                : null;
+            if (fault is null)
+            {
+                seen |= 1UL << member;
+                last = member;
+                Push(names.Names[member]);
+                _reader.Read();
+                return member;
+            }
+
+            Push(Text());
+            _reader.Read();
+            Refuse(fault);
+            Pop();
+        }
+
+        return -1;
+    }
+
+    /// <summary>Steps onto the value of the next member of an object whose names are free.</summary>
+    /// <returns>The name, or null at the end of the object.</returns>
+    internal string? NextFreeMember(HashSet<string> seen)
+    {
+        while (_reader.Read() && _reader.TokenType == JsonTokenType.PropertyName)
+        {
+            string name = Text();
+            Push(name);
+            _reader.Read();
+            string? fault = string.IsNullOrWhiteSpace(name) ? "a name that is not blank" : seen.Add(name) ? null : "each member once";
+            if (fault is null)
+            {
+                return name;
+            }
+
+            Refuse(fault);
+            Pop();
+        }
+
+        return null;
+    }
+
+    /// <summary>Leaves a member that <see cref="NextMember"/> or <see cref="NextFreeMember"/> stepped onto.</summary>
+    internal readonly void EndMember() => Pop();
+
+    /// <summary>Notes each member that must be there and is not.</summary>
+    internal readonly void Require(MemberNames names, ulong seen, params ReadOnlySpan<int> members)
+    {
+        foreach (int member in members)
+        {
+            if ((seen & (1UL << member)) == 0)
+            {
+                Note($"/{names.Names[member]}", "missing", "this member");
+            }
+        }
+    }
+
+    /// <summary>Enters an array; false when the value is something else, which is noted and passed over.</summary>
+    internal bool BeginArray(string expected)
+    {
+        if (_reader.TokenType == JsonTokenType.StartArray)
+        {
+            _path.Add(null);
+            _index.Add(-1);
+            return true;
+        }
+
+        Refuse(expected);
+        return false;
+    }
+
+    /// <summary>Steps onto the next item; false, and the array is left, at its end.</summary>
+    internal bool NextItem()
+    {
+        if (_reader.Read() && _reader.TokenType != JsonTokenType.EndArray)
+        {
+            _index[_index.Count - 1]++;
+            return true;
+        }
+
+        Pop();
+        return false;
+    }
+
+    /// <summary>Notes that the present value is not what was expected, and passes it over.</summary>
+    internal void Refuse(string expected)
+    {
+        Note("", Shown(), expected);
+        _reader.Skip();
+    }
+
+    /// <summary>Notes a fault at the present place, or below it.</summary>
+    internal readonly void Note(string below, string value, string expected)
+    {
+        if (!IsFull)
+        {
+            _faults.Add(new(Pointer() + below, value, expected));
+        }
+    }
+
+    internal readonly string Pointer()
+    {
+        if (_path.Count == 0)
+        {
+            return string.Empty;
+        }
+
+        StringBuilder text = new();
+        for (int i = 0; i < _path.Count; i++)
+        {
+            text.Append('/');
+            text.Append(_path[i] is string name
+                ? new StringBuilder(name).Replace("~", "~0").Replace("/", "~1").ToString()
+                : _index[i].ToString(CultureInfo.InvariantCulture));
+        }
+
+        return text.ToString();
+    }
+
+    private readonly void Push(string name)
+    {
+        _path.Add(name);
+        _index.Add(0);
+    }
+
+    private readonly void Pop()
+    {
+        _path.RemoveAt(_path.Count - 1);
+        _index.RemoveAt(_index.Count - 1);
+    }
+
+    private readonly string Shown()
+    {
+        switch (_reader.TokenType)
+        {
+            case JsonTokenType.StartObject:
+                return "an object";
+            case JsonTokenType.StartArray:
+                return "an array";
+            case JsonTokenType.Null:
+                return "null";
+            case JsonTokenType.String:
+                return Shorten($"'{Text()}'");
+            default:
+#if NETSTANDARD2_0
+                return Shorten(Encoding.UTF8.GetString(_reader.ValueSpan.ToArray()));
+#else
+                return Shorten(Encoding.UTF8.GetString(_reader.ValueSpan));
+#endif
+        }
+    }
+
+    private static string Shorten(string text) => text.Length <= ShownLength ? text : string.Concat(text.AsSpan(0, ShownLength).ToString(), "…");
+
+    // Text that is no valid Unicode is shown as far as it can be; the reader that wants it notes the fault.
+    private readonly string Text()
+    {
+        try
+        {
+            return _reader.GetString() ?? string.Empty;
+        }
+        catch (InvalidOperationException)
+        {
+            return "text that is not valid Unicode";
+        }
+    }
+}

@@ -1,0 +1,80 @@
+using System.Text.Json;
+using NodaTime;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>Single values as documents write them; nothing is allocated for any of them.</summary>
+internal static class JsonWriting
+{
+    internal static void Text(this Utf8JsonWriter writer, JsonEncodedText name, string? value)
+    {
+        if (value is not null)
+        {
+            writer.WriteString(name, value);
+        }
+    }
+
+    internal static void Texts(this Utf8JsonWriter writer, JsonEncodedText name, IReadOnlyList<string> values)
+    {
+        if (values.Count > 0)
+        {
+            writer.WriteStartArray(name);
+            for (int i = 0; i < values.Count; i++)
+            {
+                writer.WriteStringValue(values[i]);
+            }
+
+            writer.WriteEndArray();
+        }
+    }
+
+    internal static void Hours(this Utf8JsonWriter writer, JsonEncodedText name, EngineHours? hours)
+    {
+        if (hours is EngineHours value)
+        {
+            writer.WriteNumber(name, value.ToHours());
+        }
+    }
+
+    internal static void Number(this Utf8JsonWriter writer, JsonEncodedText name, decimal? number)
+    {
+        if (number is decimal value)
+        {
+            writer.WriteNumber(name, value);
+        }
+    }
+
+    internal static void Date(this Utf8JsonWriter writer, JsonEncodedText name, LocalDate? date)
+    {
+        if (date is LocalDate value)
+        {
+            Span<byte> text = stackalloc byte[IsoDate.Length];
+            IsoDate.Format(value, text);
+            writer.WriteString(name, text);
+        }
+    }
+
+    internal static void Word<TEnum>(this Utf8JsonWriter writer, JsonEncodedText name, TEnum value)
+        where TEnum : struct, Enum => writer.WriteString(name, WireEnum<TEnum>.Word(value));
+
+    /// <summary>A word, left out when it is the default value of its kind.</summary>
+    internal static void WordUnlessDefault<TEnum>(this Utf8JsonWriter writer, JsonEncodedText name, TEnum value)
+        where TEnum : struct, Enum
+    {
+        if (!EqualityComparer<TEnum>.Default.Equals(value, default))
+        {
+            writer.Word(name, value);
+        }
+    }
+
+    internal static void Quantity(this Utf8JsonWriter writer, JsonEncodedText name, double? value, WireUnits units)
+    {
+        if (value is double amount)
+        {
+            writer.WriteStartObject(name);
+            writer.WriteNumber(WireUnits.Members.Encoded[0], amount);
+            writer.WriteString(WireUnits.Members.Encoded[1], units.CanonicalText);
+            writer.WriteEndObject();
+        }
+    }
+}

@@ -1,0 +1,36 @@
+using System.Text;
+using System.Text.Json;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>The members that an object of a document may have, each at a fixed index.</summary>
+internal sealed class MemberNames
+{
+    private readonly byte[][] _utf8;
+
+    internal MemberNames(params string[] names)
+    {
+        Names = names;
+        _utf8 = Array.ConvertAll(names, Encoding.UTF8.GetBytes);
+        Encoded = Array.ConvertAll(names, name => JsonEncodedText.Encode(name));
+    }
+
+    internal string[] Names { get; }
+
+    internal JsonEncodedText[] Encoded { get; }
+
+    /// <summary>The index of the property that the reader stands on, or -1; the usual order is tried first.</summary>
+    internal int Find(ref Utf8JsonReader reader, int expected)
+    {
+        for (int i = 0; i < _utf8.Length; i++)
+        {
+            int index = (expected + i) % _utf8.Length;
+            if (reader.ValueTextEquals(_utf8[index]))
+            {
+                return index;
+            }
+        }
+
+        return -1;
+    }
+}

@@ -1,0 +1,49 @@
+namespace MarineService.Core.Exchange;
+
+/// <content>Which members go with which kind of entry.</content>
+internal static partial class RecordsWire
+{
+    private const int DialMember = 4;
+    private const int SourceMember = 5;
+    private const int TaskMember = 6;
+    private const int ResultMember = 7;
+    private const int FractionMember = 8;
+    private const int FractionUncertaintyMember = 9;
+    private const int DueDateMember = 10;
+    private const int DueHoursMember = 11;
+    private const int EventMember = 12;
+    private const int ConditionsMember = 13;
+    private const int FluidMember = 14;
+    private const int AmountMember = 15;
+    private const int UntilMember = 16;
+    private const int OldFinalMember = 17;
+    private const int NewInitialMember = 18;
+    private const int UnmeteredMember = 19;
+    private const int DeadSinceMember = 20;
+    private const int NewMeterMember = 21;
+    private const int EngineZeroMember = 22;
+    private const int CorrectsMember = 27;
+    private const int ReconstructedMember = 28;
+
+    // The members that go with some kinds only.
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1)];
+
+    private static (int[] Must, int[] May)[] BuildShapes()
+    {
+        (int[] Must, int[] May)[] shapes = new (int[], int[])[(int)EntryKind.Withdrawal + 1];
+        shapes[(int)EntryKind.Reading] = ([DialMember], [SourceMember]);
+        shapes[(int)EntryKind.Completion] = ([TaskMember], [DialMember, ResultMember, FractionMember, FractionUncertaintyMember]);
+        shapes[(int)EntryKind.MeterChange] = ([], [OldFinalMember, NewInitialMember, UnmeteredMember, DeadSinceMember, NewMeterMember]);
+        shapes[(int)EntryKind.EnteredService] = ([], [DialMember, EngineZeroMember]);
+        shapes[(int)EntryKind.OpeningDuePoint] = ([TaskMember], [DueDateMember, DueHoursMember]);
+        shapes[(int)EntryKind.GridOrigin] = ([TaskMember], []);
+        shapes[(int)EntryKind.Event] = ([EventMember], [DialMember]);
+        shapes[(int)EntryKind.Duty] = ([ConditionsMember], [DialMember]);
+        shapes[(int)EntryKind.TopUp] = ([FluidMember, AmountMember], [DialMember]);
+        shapes[(int)EntryKind.LaidUp] = ([], [DialMember]);
+        shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
+        shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
+        shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
+        return shapes;
+    }
+}

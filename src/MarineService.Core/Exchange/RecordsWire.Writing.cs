@@ -1,0 +1,152 @@
+using System.Text.Json;
+using MarineService.Core.Engines;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+
+namespace MarineService.Core.Exchange;
+
+/// <content>Writing entries.</content>
+internal static partial class RecordsWire
+{
+    internal static void Write(Utf8JsonWriter writer, ServiceLog log)
+    {
+        writer.WriteStartArray(LogMembers.Encoded[2]);
+        for (int i = 0; i < log.Entries.Count; i++)
+        {
+            Write(writer, log.Entries[i]);
+        }
+
+        writer.WriteEndArray();
+    }
+
+    internal static void Write(Utf8JsonWriter writer, LogEntry entry)
+    {
+        JsonEncodedText[] names = EntryMembers.Encoded;
+        writer.WriteStartObject();
+        writer.Text(names[0], entry.Id);
+        writer.Word(names[1], KindOf(entry.Fact));
+        writer.Text(names[2], entry.Scope == LogEntry.MainEngine ? null : entry.Scope);
+        writer.Date(names[3], entry.Date);
+        writer.Hours(names[DialMember], entry.Fact?.Dial);
+        WriteFact(writer, names, entry.Fact);
+        writer.Text(names[23], entry.By);
+        writer.Text(names[24], entry.CheckedBy);
+        if (entry.Evidence.Count > 0)
+        {
+            writer.WriteStartArray(names[25]);
+            for (int i = 0; i < entry.Evidence.Count; i++)
+            {
+                writer.WriteStartObject();
+                writer.Word(EvidenceMembers.Encoded[0], entry.Evidence[i].Kind);
+                writer.Text(EvidenceMembers.Encoded[1], entry.Evidence[i].Reference);
+                writer.Text(EvidenceMembers.Encoded[2], entry.Evidence[i].Sha256);
+                writer.WriteEndObject();
+            }
+
+            writer.WriteEndArray();
+        }
+
+        writer.Text(names[26], entry.Note);
+        writer.Text(names[CorrectsMember], entry.Corrects);
+        if (entry.IsReconstructed)
+        {
+            writer.WriteBoolean(names[ReconstructedMember], true);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private static EntryKind KindOf(ServiceFact? fact) => fact switch
+    {
+        MeterReading => EntryKind.Reading,
+        MeterChange => EntryKind.MeterChange,
+        EnteredService => EntryKind.EnteredService,
+        OpeningDuePoint => EntryKind.OpeningDuePoint,
+        GridOrigin => EntryKind.GridOrigin,
+        ServiceEvent => EntryKind.Event,
+        DutyChange => EntryKind.Duty,
+        TopUp => EntryKind.TopUp,
+        LaidUp => EntryKind.LaidUp,
+        Commissioned => EntryKind.Commissioned,
+        PlannedLayUp => EntryKind.PlannedLayUp,
+        null => EntryKind.Withdrawal,
+        _ => EntryKind.Completion,
+    };
+
+    private static void WriteFact(Utf8JsonWriter writer, JsonEncodedText[] names, ServiceFact? fact)
+    {
+        switch (fact)
+        {
+            case MeterReading reading:
+                writer.WordUnlessDefault(names[SourceMember], reading.Source);
+                break;
+            case Completion completion:
+                writer.Text(names[TaskMember], completion.TaskId);
+                writer.WordUnlessDefault(names[ResultMember], completion.Outcome);
+                writer.Number(names[FractionMember], completion.ExchangedFraction);
+                writer.Number(names[FractionUncertaintyMember], completion.FractionUncertainty);
+                break;
+            case OpeningDuePoint opening:
+                writer.Text(names[TaskMember], opening.TaskId);
+                writer.Date(names[DueDateMember], opening.DueDate);
+                writer.Hours(names[DueHoursMember], opening.DueHours);
+                break;
+            case GridOrigin grid:
+                writer.Text(names[TaskMember], grid.TaskId);
+                break;
+            case ServiceEvent happening:
+                writer.Text(names[EventMember], happening.Kind);
+                break;
+            case DutyChange duty:
+                WriteConditions(writer, names[ConditionsMember], duty.Conditions);
+                break;
+            case TopUp topUp:
+                writer.Text(names[FluidMember], topUp.Fluid);
+                WriteAmount(writer, names[AmountMember], topUp.Amount);
+                break;
+            case PlannedLayUp plan:
+                writer.Date(names[UntilMember], plan.To);
+                break;
+            case MeterChange change:
+                WriteChange(writer, names, change);
+                break;
+            case EnteredService { Rebuilt: true } entered:
+                writer.Hours(names[EngineZeroMember], entered.EngineZero);
+                break;
+        }
+    }
+
+    private static void WriteConditions(Utf8JsonWriter writer, JsonEncodedText name, IReadOnlyList<string> conditions)
+    {
+        // An empty list says "normal duty from here on", so it is written too.
+        writer.WriteStartArray(name);
+        for (int i = 0; i < conditions.Count; i++)
+        {
+            writer.WriteStringValue(conditions[i]);
+        }
+
+        writer.WriteEndArray();
+    }
+
+    private static void WriteAmount(Utf8JsonWriter writer, JsonEncodedText name, MeasuredVolume amount)
+    {
+        writer.WriteStartObject(name);
+        writer.Quantity(AmountMembers.Encoded[0], amount.Liters, WireUnits.Volume);
+        writer.Quantity(AmountMembers.Encoded[1], amount.Celsius, WireUnits.Temperature);
+        writer.Quantity(AmountMembers.Encoded[2], amount.SigmaLiters, WireUnits.Volume);
+        writer.WriteEndObject();
+    }
+
+    private static void WriteChange(Utf8JsonWriter writer, JsonEncodedText[] names, MeterChange change)
+    {
+        writer.Hours(names[OldFinalMember], change.OldFinal);
+        writer.Hours(names[NewInitialMember], change.NewInitial > EngineHours.Zero ? change.NewInitial : null);
+        writer.Hours(names[UnmeteredMember], change.Unmetered > EngineHours.Zero ? change.Unmetered : null);
+        writer.Date(names[DeadSinceMember], change.DeadSince);
+        if (change.NewMeter is not null)
+        {
+            writer.WritePropertyName(names[NewMeterMember]);
+            EnginesWire.Write(writer, change.NewMeter);
+        }
+    }
+}

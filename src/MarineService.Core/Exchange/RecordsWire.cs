@@ -1,0 +1,282 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Internal;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using UnitsNet;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>Log entries in documents.</summary>
+internal static partial class RecordsWire
+{
+    private static readonly MemberNames LogMembers = new("format", "version", "entries");
+
+    private static readonly MemberNames EntryMembers = new(
+        "id",
+        "kind",
+        "engine",
+        "date",
+        "dial",
+        "source",
+        "task",
+        "result",
+        "exchangedFraction",
+        "fractionUncertainty",
+        "dueDate",
+        "dueHours",
+        "event",
+        "conditions",
+        "fluid",
+        "amount",
+        "until",
+        "oldFinal",
+        "newInitial",
+        "unmetered",
+        "deadSince",
+        "newMeter",
+        "engineZero",
+        "by",
+        "checkedBy",
+        "evidence",
+        "note",
+        "corrects",
+        "reconstructed");
+
+    private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
+    private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
+
+    // Which members go with which kind, besides those that go with all: first what must be there, then what may be.
+    private static readonly (int[] Must, int[] May)[] Shapes = BuildShapes();
+
+    internal static ServiceLog? ReadLog(ref JsonCursor json, DocumentHead head)
+    {
+        if (!json.BeginObject("a service log"))
+        {
+            return null;
+        }
+
+        List<LogEntry?> entries = [];
+        ulong seen = 0;
+        int last = -1;
+        int member;
+        while ((member = json.NextMember(LogMembers, ref seen, ref last)) >= 0)
+        {
+            if (member < 2)
+            {
+                head.Read(ref json, member);
+            }
+            else if (json.BeginArray("a list of entries"))
+            {
+                while (json.NextItem())
+                {
+                    entries.Add(ReadEntry(ref json));
+                }
+            }
+
+            json.EndMember();
+        }
+
+        DocumentHead.Check(ref json, seen, LogMembers);
+        json.Require(LogMembers, seen, 2);
+        if (entries.Contains(null))
+        {
+            return null;
+        }
+
+        LogEntry[] numbered = ServiceLog.Number([.. entries.Select(entry => entry!)]);
+        foreach (LogFault fault in ServiceLog.Check(numbered))
+        {
+            json.Note(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
+        }
+
+        return json.Faults.Count > 0 ? null : ServiceLog.Of(numbered);
+    }
+
+    private static LogEntry? ReadEntry(ref JsonCursor json)
+    {
+        if (!json.BeginObject("an entry"))
+        {
+            return null;
+        }
+
+        EntryParts parts = new();
+        int before = json.Faults.Count;
+        ulong seen = 0;
+        int last = -1;
+        int member;
+        while ((member = json.NextMember(EntryMembers, ref seen, ref last)) >= 0)
+        {
+            switch (member)
+            {
+                case 0: parts.Id = json.NotBlank(); break;
+                case 1: parts.Kind = json.Word<EntryKind>(); break;
+                case 2: parts.Engine = json.NotBlank(); break;
+                case 3: parts.Date = json.Date(); break;
+                case 4: parts.Dial = json.Hours(); break;
+                case 5: parts.Source = json.Word<ReadingSource>(); break;
+                case 6: parts.Task = json.NotBlank(); break;
+                case 7: parts.Result = json.Word<CompletionOutcome>(); break;
+                case 8: parts.Fraction = json.Number(0.000001m, 1m); break;
+                case 9: parts.FractionUncertainty = json.Number(0m, 1m); break;
+                case 10: parts.DueDate = json.Date(); break;
+                case 11: parts.DueHours = json.Hours(); break;
+                case 12: parts.Event = json.NotBlank(); break;
+                case 13: parts.Conditions = json.Names(); break;
+                case 14: parts.Fluid = json.NotBlank(); break;
+                case 15: parts.Amount = ReadAmount(ref json); break;
+                case 16: parts.Until = json.Date(); break;
+                case 17: parts.OldFinal = json.Hours(); break;
+                case 18: parts.NewInitial = json.Hours(); break;
+                case 19: parts.Unmetered = json.Hours(); break;
+                case 20: parts.DeadSince = json.Date(); break;
+                case 21: parts.NewMeter = EnginesWire.ReadMeter(ref json); break;
+                case 22: parts.EngineZero = json.Hours(); break;
+                case 23: parts.By = json.NotBlank(); break;
+                case 24: parts.CheckedBy = json.NotBlank(); break;
+                case 25: parts.Evidence = ReadEvidence(ref json); break;
+                case 26: parts.Note = json.NotBlank(); break;
+                case 27: parts.Corrects = json.NotBlank(); break;
+                default: parts.Reconstructed = json.YesOrNo(); break;
+            }
+
+            json.EndMember();
+        }
+
+        CheckEntry(ref json, seen, parts);
+        return json.Faults.Count == before ? parts.Build() : null;
+    }
+
+    private static void CheckEntry(ref JsonCursor json, ulong seen, EntryParts parts)
+    {
+        json.Require(EntryMembers, seen, 1, 3);
+        if (parts.Kind is not EntryKind kind)
+        {
+            return;
+        }
+
+        (int[] must, int[] may) = Shapes[(int)kind];
+        json.Require(EntryMembers, seen, must);
+        foreach (int member in KindMembers)
+        {
+            if ((seen & (1UL << member)) != 0 && Array.IndexOf(must, member) < 0 && Array.IndexOf(may, member) < 0)
+            {
+                json.Note($"/{EntryMembers.Names[member]}", "present", $"no such member in an entry of kind '{WireEnum<EntryKind>.Word(kind)}'");
+            }
+        }
+
+        bool Has(int member) => (seen & (1UL << member)) != 0;
+        if (kind == EntryKind.OpeningDuePoint && !Has(DueDateMember) && !Has(DueHoursMember))
+        {
+            json.Note("", "neither dueDate nor dueHours", "dueDate, dueHours or both");
+        }
+
+        if (kind == EntryKind.Completion && Has(FractionMember) && parts.Result is CompletionOutcome.Passed or CompletionOutcome.Failed)
+        {
+            json.Note("/exchangedFraction", "present", "no such member in the result of an inspection");
+        }
+
+        if (Has(FractionUncertaintyMember) && !Has(FractionMember))
+        {
+            json.Note("/fractionUncertainty", "present", "the exchangedFraction that it belongs to");
+        }
+
+        if (parts.Until is { } until && parts.Date is { } from && until <= from)
+        {
+            json.Note("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
+        }
+
+        if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)
+        {
+            json.Note("/deadSince", NodaTime.Text.LocalDatePattern.Iso.Format(dead), "a date on or before the date of the change");
+        }
+    }
+
+    private static MeasuredVolume? ReadAmount(ref JsonCursor json)
+    {
+        if (!json.BeginObject("an amount with a volume"))
+        {
+            return null;
+        }
+
+        double? liters = null;
+        double? celsius = null;
+        double? sigma = null;
+        ulong seen = 0;
+        int last = -1;
+        int member;
+        while ((member = json.NextMember(AmountMembers, ref seen, ref last)) >= 0)
+        {
+            switch (member)
+            {
+                case 0: liters = json.Quantity(WireUnits.Volume, 0, 10_000); break;
+                case 1: celsius = json.Quantity(WireUnits.Temperature, -60, 200); break;
+                default: sigma = json.Quantity(WireUnits.Volume, 0, 10_000); break;
+            }
+
+            json.EndMember();
+        }
+
+        json.Require(AmountMembers, seen, 0);
+        return liters is double amount
+            ? MeasuredVolume.Of(
+                Volume.FromLiters(amount),
+                celsius is double t ? Temperature.FromDegreesCelsius(t) : null,
+                sigma is double u ? Volume.FromLiters(u) : null)
+            : null;
+    }
+
+    private static List<Evidence> ReadEvidence(ref JsonCursor json)
+    {
+        List<Evidence> proofs = [];
+        if (!json.BeginArray("a list of proofs"))
+        {
+            return proofs;
+        }
+
+        while (json.NextItem())
+        {
+            if (!json.BeginObject("a proof with kind and reference"))
+            {
+                continue;
+            }
+
+            EvidenceKind? kind = null;
+            string? reference = null;
+            string? hash = null;
+            ulong seen = 0;
+            int last = -1;
+            int member;
+            while ((member = json.NextMember(EvidenceMembers, ref seen, ref last)) >= 0)
+            {
+                switch (member)
+                {
+                    case 0: kind = json.Word<EvidenceKind>(); break;
+                    case 1: reference = json.NotBlank(); break;
+                    default: hash = ReadHash(ref json); break;
+                }
+
+                json.EndMember();
+            }
+
+            json.Require(EvidenceMembers, seen, 0, 1);
+            if (kind is EvidenceKind known && reference is not null)
+            {
+                proofs.Add(Evidence.Of(known, reference, hash));
+            }
+        }
+
+        return proofs;
+    }
+
+    private static string? ReadHash(ref JsonCursor json)
+    {
+        string? hash = json.NotBlank();
+        if (hash is not null && !Evidence.IsHash(hash))
+        {
+            json.Note("", $"'{hash}'", "64 hexadecimal digits");
+            return null;
+        }
+
+        return hash;
+    }
+}

@@ -1,0 +1,268 @@
+using System.Text.Json;
+using MarineService.Core.Engines;
+using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
+using UnitsNet;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>Data sheets of engines and boats in documents.</summary>
+internal static class SpecificationsWire
+{
+    /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks");
+
+    /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
+    internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
+
+    private static readonly MemberNames FittedMembers = new("id", "specification");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks");
+    private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
+
+    internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
+    {
+        if (!json.BeginObject("the data sheet of an engine"))
+        {
+            return null;
+        }
+
+        MemberNames names = head is null ? InnerSheet : EngineSheet;
+        int shift = head is null ? 0 : 2;
+        Engine? engine = null;
+        HourMeter? meter = null;
+        List<EngineVariant> variants = [];
+        List<ServiceTask?>? tasks = null;
+        ulong seen = 0;
+        int last = -1;
+        int member;
+        while ((member = json.NextMember(names, ref seen, ref last)) >= 0)
+        {
+            switch (member - shift)
+            {
+                case 0: engine = EnginesWire.ReadEngine(ref json); break;
+                case 1: meter = EnginesWire.ReadMeter(ref json); break;
+                case 2: variants = ReadVariants(ref json); break;
+                case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
+                default: head!.Read(ref json, member); break;
+            }
+
+            json.EndMember();
+        }
+
+        if (head is not null)
+        {
+            DocumentHead.Check(ref json, seen, names);
+        }
+
+        json.Require(names, seen, shift, shift + 3);
+        if (tasks is null)
+        {
+            return null;
+        }
+
+        SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
+        return engine is null || json.Faults.Count > 0
+            ? null
+            : EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
+    }
+
+    internal static BoatSpecification? ReadBoatSheet(ref JsonCursor json, DocumentHead head)
+    {
+        if (!json.BeginObject("the data sheet of a boat"))
+        {
+            return null;
+        }
+
+        Boat? boat = null;
+        List<KeyValuePair<string, EngineSpecification?>> engines = [];
+        List<ServiceTask?> tasks = [];
+        ulong seen = 0;
+        int last = -1;
+        int member;
+        while ((member = json.NextMember(BoatSheet, ref seen, ref last)) >= 0)
+        {
+            switch (member)
+            {
+                case 2: boat = EnginesWire.ReadBoat(ref json); break;
+                case 3: engines = ReadFitted(ref json); break;
+                case 4: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: false); break;
+                default: head.Read(ref json, member); break;
+            }
+
+            json.EndMember();
+        }
+
+        DocumentHead.Check(ref json, seen, BoatSheet);
+        json.Require(BoatSheet, seen, 2, 3);
+        SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
+        if (boat is null || json.Faults.Count > 0)
+        {
+            return null;
+        }
+
+        BoatSpecification specification = BoatSpecification.Of(boat).With([.. tasks.Select(task => task!)]);
+        foreach (KeyValuePair<string, EngineSpecification?> engine in engines)
+        {
+            specification = specification.WithEngine(engine.Key, engine.Value!);
+        }
+
+        return specification;
+    }
+
+    internal static void Write(Utf8JsonWriter writer, EngineSpecification specification)
+    {
+        JsonEncodedText[] names = InnerSheet.Encoded;
+        writer.WritePropertyName(names[0]);
+        EnginesWire.Write(writer, specification.Engine);
+        if (!EnginesWire.IsPlain(specification.Meter))
+        {
+            writer.WritePropertyName(names[1]);
+            EnginesWire.Write(writer, specification.Meter);
+        }
+
+        if (specification.Variants.Count > 0)
+        {
+            writer.WriteStartArray(names[2]);
+            for (int i = 0; i < specification.Variants.Count; i++)
+            {
+                Write(writer, specification.Variants[i]);
+            }
+
+            writer.WriteEndArray();
+        }
+
+        writer.WritePropertyName(names[3]);
+        SchedulingWire.Write(writer, specification.Tasks);
+    }
+
+    internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)
+    {
+        writer.WritePropertyName(BoatSheet.Encoded[2]);
+        EnginesWire.Write(writer, specification.Boat);
+        writer.WriteStartArray(BoatSheet.Encoded[3]);
+        for (int i = 0; i < specification.Engines.Count; i++)
+        {
+            writer.WriteStartObject();
+            writer.Text(FittedMembers.Encoded[0], specification.Engines[i].Id);
+            writer.WriteStartObject(FittedMembers.Encoded[1]);
+            Write(writer, specification.Engines[i].Specification);
+            writer.WriteEndObject();
+            writer.WriteEndObject();
+        }
+
+        writer.WriteEndArray();
+        if (specification.Tasks.Count > 0)
+        {
+            writer.WritePropertyName(BoatSheet.Encoded[4]);
+            SchedulingWire.Write(writer, specification.Tasks);
+        }
+    }
+
+    private static List<KeyValuePair<string, EngineSpecification?>> ReadFitted(ref JsonCursor json)
+    {
+        List<KeyValuePair<string, EngineSpecification?>> engines = [];
+        if (!json.BeginArray("a list of engines"))
+        {
+            return engines;
+        }
+
+        while (json.NextItem())
+        {
+            if (!json.BeginObject("an engine with id and specification"))
+            {
+                continue;
+            }
+
+            string? id = null;
+            EngineSpecification? specification = null;
+            ulong seen = 0;
+            int last = -1;
+            int member;
+            while ((member = json.NextMember(FittedMembers, ref seen, ref last)) >= 0)
+            {
+                if (member == 0)
+                {
+                    id = json.NotBlank();
+                }
+                else
+                {
+                    specification = ReadEngineSheet(ref json, null);
+                }
+
+                json.EndMember();
+            }
+
+            json.Require(FittedMembers, seen, 0, 1);
+            if (id == BoatSpecification.Scope)
+            {
+                json.Note("/id", "'boat'", "another id: 'boat' stands for the boat itself");
+            }
+            else if (id is not null && engines.Exists(engine => engine.Key == id))
+            {
+                json.Note("/id", $"'{id}'", "an id that no other engine has");
+            }
+            else if (id is not null)
+            {
+                engines.Add(new(id, specification));
+            }
+        }
+
+        return engines;
+    }
+
+    private static List<EngineVariant> ReadVariants(ref JsonCursor json)
+    {
+        List<EngineVariant> variants = [];
+        if (!json.BeginArray("a list of variants"))
+        {
+            return variants;
+        }
+
+        while (json.NextItem())
+        {
+            if (!json.BeginObject("a variant"))
+            {
+                continue;
+            }
+
+            string? designation = null;
+            double? power = null;
+            double? speed = null;
+            ulong seen = 0;
+            int last = -1;
+            int member;
+            while ((member = json.NextMember(VariantMembers, ref seen, ref last)) >= 0)
+            {
+                switch (member)
+                {
+                    case 0: designation = json.NotBlank(); break;
+                    case 1: power = json.Quantity(WireUnits.Power, 0.5, 5000); break;
+                    default: speed = json.Quantity(WireUnits.RotationalSpeed, 100, 15_000); break;
+                }
+
+                json.EndMember();
+            }
+
+            json.Require(VariantMembers, seen, 0, 1, 2);
+            if (designation is not null && variants.Exists(variant => variant.Designation == designation))
+            {
+                json.Note("/designation", $"'{designation}'", "a designation that no other variant has");
+            }
+            else if (designation is not null && power is double kilowatts && speed is double revolutions)
+            {
+                variants.Add(EngineVariant.Of(designation, Power.FromKilowatts(kilowatts), RotationalSpeed.FromRevolutionsPerMinute(revolutions)));
+            }
+        }
+
+        return variants;
+    }
+
+    private static void Write(Utf8JsonWriter writer, EngineVariant variant)
+    {
+        writer.WriteStartObject();
+        writer.Text(VariantMembers.Encoded[0], variant.Designation);
+        writer.Quantity(VariantMembers.Encoded[1], variant.RatedKilowatts, WireUnits.Power);
+        writer.Quantity(VariantMembers.Encoded[2], variant.RatedRevolutionsPerMinute, WireUnits.RotationalSpeed);
+        writer.WriteEndObject();
+    }
+}

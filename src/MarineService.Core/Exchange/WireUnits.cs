@@ -1,0 +1,57 @@
+using System.Text;
+using System.Text.Json;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>The units of one dimension that documents may use, as UCUM codes; the first is the canonical one, in which documents are written.</summary>
+internal sealed class WireUnits
+{
+    private readonly (byte[] Utf8, Func<double, double> ToCanonical)[] _units;
+
+    private WireUnits(params (string Code, Func<double, double> ToCanonical)[] units)
+    {
+        _units = Array.ConvertAll(units, unit => (Encoding.UTF8.GetBytes(unit.Code), unit.ToCanonical));
+        Canonical = units[0].Code;
+        CanonicalText = JsonEncodedText.Encode(Canonical);
+        List = string.Join(", ", units.Select(unit => unit.Code));
+    }
+
+    internal static MemberNames Members { get; } = new("value", "unit");
+
+    internal static WireUnits Power { get; } = new(
+        ("kW", value => value),
+        ("[HP]", value => (double)UnitsNet.Power.FromMechanicalHorsepower(value).Kilowatts));
+
+    internal static WireUnits RotationalSpeed { get; } = new(("/min", value => value));
+
+    internal static WireUnits Volume { get; } = new(
+        ("L", value => value),
+        ("mL", value => UnitsNet.Volume.FromMilliliters(value).Liters),
+        ("[qt_us]", value => UnitsNet.Volume.FromUsQuarts(value).Liters),
+        ("[gal_us]", value => UnitsNet.Volume.FromUsGallons(value).Liters));
+
+    internal static WireUnits Temperature { get; } = new(
+        ("Cel", value => value),
+        ("[degF]", value => UnitsNet.Temperature.FromDegreesFahrenheit(value).DegreesCelsius));
+
+    internal string Canonical { get; }
+
+    internal JsonEncodedText CanonicalText { get; }
+
+    internal string List { get; }
+
+    internal int Find(ref Utf8JsonReader reader)
+    {
+        for (int i = 0; i < _units.Length; i++)
+        {
+            if (reader.ValueTextEquals(_units[i].Utf8))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    internal double ToCanonical(int unit, double value) => _units[unit].ToCanonical(value);
+}
