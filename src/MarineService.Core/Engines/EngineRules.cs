@@ -37,6 +37,6 @@ public static class EngineRules
         "METER-004",
         Severity.Note,
         "Hours run without a meter are an estimate",
-        "{unmetered} were run without a meter before the change; all hours from here on rest on that estimate",
+        "{unmetered} were run without a meter before the meter was changed on {date}; all hours from here on rest on that estimate",
         Citation.CommonPractice);
 }

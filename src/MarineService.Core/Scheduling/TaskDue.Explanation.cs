@@ -124,7 +124,7 @@ public sealed partial class TaskDue
     }
 
     private bool AnchorMoved =>
-        LastDone is not null && (AnchorDate != LastDone || (AnchorHours is EngineHours hours && LastDoneAt is { } done && hours != done.Estimate));
+        LastDone is not null && AnchorDate is not null && (AnchorDate != LastDone || (AnchorHours is EngineHours hours && LastDoneAt is { } done && hours != done.Estimate));
 
     private string LastDoneInWords()
     {
@@ -134,7 +134,7 @@ public sealed partial class TaskDue
 
     private string AnchorInWords()
     {
-        string date = AnchorDate is { } anchor ? LocalDatePattern.Iso.Format(anchor) : "no date";
+        string date = LocalDatePattern.Iso.Format(AnchorDate!.Value);
         return AnchorHours is { } hours ? $"{date} at {hours}" : date;
     }
 

@@ -1,0 +1,36 @@
+using MarineService.Core;
+using MarineService.Core.Scheduling;
+using RowingClub.Commands;
+
+namespace RowingClub;
+
+/// <summary>One day at the Loch Vennery Rowing Club, told from the embedded data as far as the library goes.</summary>
+internal static class Story
+{
+    internal static void Tell(Page page)
+    {
+        page.Title("Loch Vennery Rowing Club, 12 October 2026");
+        page.Line("The season ends, the launches are laid up on the 24th, and frost comes in November.");
+        page.Line("What does each launch need before then?");
+        page.Line();
+        foreach (Launch launch in Launch.Club(null))
+        {
+            DueList due = launch.Log.DueList(launch.Boat, launch.Today);
+            page.Title($"{launch.Boat}: {DueCommand.Summary(due)}");
+            foreach (TaskDue task in due.MostUrgentFirst.Where(task => task.Status >= DueStatus.DueSoon))
+            {
+                page.Task(task);
+            }
+
+            foreach (Finding finding in due.Findings.Where(finding => finding.Severity >= Severity.Act))
+            {
+                page.Finding(finding, DisplayUnits.Metric);
+            }
+
+            page.Line();
+        }
+
+        page.Line("Why: RowingClub due Curlew. A boat of your own: RowingClub due --spec S.json --log L.json.");
+        page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
+    }
+}
