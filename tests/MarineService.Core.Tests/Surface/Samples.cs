@@ -1,4 +1,8 @@
+using MarineService.Core.Exchange;
 using MarineService.Core.Internal;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
 using NodaTime;
 using UnitsNet;
 
@@ -45,5 +49,31 @@ internal static class Samples
         new FindingRule("TEST-001", Severity.Act, "Gap too wide", "gap is {gap}", Citation.CommonPractice, "close it")
             .On("pulley 'crank'", Figure.Of("gap", 2.5, FigureUnit.Millimeter)),
         new ExplanationBuilder("Due now.").Add("by hours", "512.0 h").Build(Citation.CommonPractice),
+        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
+        new MemoryStream([1, 2, 3]),
+        new System.Buffers.ArrayBufferWriter<byte>(),
+        .. OfTheClub(),
     ];
+
+    // What only a calculation makes: a due list, a record and what they hold.
+    private static IEnumerable<object> OfTheClub()
+    {
+        ServiceTask inspect = ServiceTask.Inspect("crank", ServiceInterval.FirstOf(EngineHours.FromHours(100m), 12));
+        EngineSpecification specification = EngineSpecification.Named("Corrie 60P").With(
+            inspect, ServiceTask.Replace("engine-oil", ServiceInterval.FirstOf(EngineHours.FromHours(100m), 12)));
+        ServiceLog log = ServiceLog.Empty
+            .With(Completion.Of("engine-oil", new LocalDate(2025, 4, 1), EngineHours.FromHours(300m)))
+            .With(LogEntry.Of(Completion.Of("engine-oil", new LocalDate(2026, 4, 1), EngineHours.FromHours(412m))).WithId("crank"));
+        ComplianceReport report = log.Compliance(specification, new LocalDate(2026, 4, 1));
+        DueList due = log.DueList(specification, new LocalDate(2026, 4, 1));
+        return
+        [
+            inspect, specification, log, report, report.Items[0], report.Items[0].Occurrence, due, due.Tasks[0], due.Tasks[1],
+            due.Tasks[1].Due, due.Tasks[1].LastDoneAt!,
+            EngineSpecificationJson.Read([1]).Faults[0],
+            Evidence.Of(EvidenceKind.Receipt, "chandler 2026/118"),
+            ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)),
+            specification.With(EngineVariant.Of("crank", Power.FromKilowatts(180), RotationalSpeed.FromRevolutionsPerMinute(4400))),
+        ];
+    }
 }
