@@ -20,13 +20,13 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     internal static Launch OfClub(string name, LocalDate? today)
     {
         string known = ClubNames.FirstOrDefault(club => club.Equals(name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new UserFault(ExitCode.WrongUsage, $"The club has no launch '{name}'. It has {string.Join(", ", ClubNames)}. For a boat of your own give --spec and --log.");
+            ?? throw new UserFault(ExitCode.WrongUsage, name.StartsWith('-') ? $"There is no option '{name}'." : $"The club has no launch '{name}'. It has {string.Join(", ", ClubNames)}. For a boat of your own give --spec and --log.");
 #pragma warning disable CA1308 // The embedded files have lower-case names.
         string file = known.ToLowerInvariant();
 #pragma warning restore CA1308
         return new(
             Read($"{file}.boat.json", Embedded($"{file}.boat.json"), ReadBoat),
-            Read($"{file}.log.json", Embedded($"{file}.log.json"), utf8 => ServiceLogJson.Read(utf8)),
+            ReadLog($"{file}.log.json", Embedded($"{file}.log.json")),
             today ?? DemoDay);
     }
 
@@ -34,8 +34,10 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     internal static Launch FromFiles(string specification, string log, LocalDate? today) =>
         new(
             Read(specification, Inputs.Read(specification), ReadBoat),
-            Read(log, Inputs.Read(log), utf8 => ServiceLogJson.Read(utf8)),
+            ReadLog(log, Inputs.Read(log)),
             today ?? Inputs.Today());
+
+    internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document));
 
     private static byte[] Embedded(string name)
     {

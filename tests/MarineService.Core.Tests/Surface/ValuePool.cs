@@ -59,7 +59,18 @@ internal sealed class ValuePool
         Type[] needs = method is ConstructorInfo || method.IsStatic
             ? [.. method.GetParameters().Select(parameter => parameter.ParameterType)]
             : [method.DeclaringType!, .. method.GetParameters().Select(parameter => parameter.ParameterType)];
-        IReadOnlyList<object>[] choices = [.. needs.Select(Of)];
+        IReadOnlyList<object?>[] choices = [.. needs.Select(Of)];
+        ParameterInfo[] parameters = method.GetParameters();
+        int shift = choices.Length - parameters.Length;
+        for (int i = 0; i < parameters.Length; i++)
+        {
+            if (parameters[i] is { HasDefaultValue: true, DefaultValue: null } && choices[shift + i].Count > 0)
+            {
+                // What a caller may leave out is left out in every second call.
+                choices[shift + i] = [choices[shift + i][0], null, .. choices[shift + i].Skip(1)];
+            }
+        }
+
         if (choices.Any(choice => choice.Count == 0))
         {
             yield break;
@@ -135,6 +146,14 @@ internal sealed class ValuePool
             }
 
             yield return list;
+        }
+
+        // The first element may be one that this member refuses for good reason.
+        foreach (object other in elements.Skip(1))
+        {
+            Array single = Array.CreateInstance(element, 1);
+            single.SetValue(other, 0);
+            yield return single;
         }
     }
 

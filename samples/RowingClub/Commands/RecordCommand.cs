@@ -1,0 +1,134 @@
+using System.CommandLine;
+using MarineService.Core;
+using MarineService.Core.Engines;
+using MarineService.Core.Exchange;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using NodaTime;
+
+namespace RowingClub.Commands;
+
+/// <summary>Adds entries to a log file. The file is always the old one or the new one, never half of it.</summary>
+internal sealed class RecordCommand
+{
+    private readonly Option<string> _log = new("--log") { Description = "The log file to add to; it is made when there is none.", HelpName = "FILE", Required = true };
+
+    private readonly Option<string?> _specification = new("--spec") { Description = "The data sheet, to check the task's id and to show the next due points.", HelpName = "FILE" };
+
+    private readonly Option<string?> _task = new("--task") { Description = "The task that was done.", HelpName = "ID" };
+
+    private readonly Option<bool> _passed = new("--passed") { Description = "The inspection passed." };
+
+    private readonly Option<bool> _failed = new("--failed") { Description = "The inspection failed." };
+
+    private readonly Option<string?> _event = new("--event") { Description = "What happened, such as overheat.", HelpName = "KIND" };
+
+    private readonly Option<string?> _add = new("--add") { Description = "A log document whose entries are added (JSON file; - for standard input).", HelpName = "FILE" };
+
+    private readonly Option<string?> _date = new("--date") { Description = "The day it was done. Default: the machine's date.", HelpName = "DATE" };
+
+    private readonly Option<decimal?> _dial = new("--dial") { Description = "What the hour meter's dial showed. Alone: a reading.", HelpName = "HOURS" };
+
+    private readonly Option<string?> _engine = new("--engine") { Description = "Which engine, or boat. Default: main.", HelpName = "ID" };
+
+    private readonly Option<string?> _by = new("--by") { Description = "Who did it.", HelpName = "NAME" };
+
+    private readonly Option<string?> _note = new("--note") { Description = "A remark.", HelpName = "TEXT" };
+
+    private readonly Option<string?> _corrects = new("--corrects") { Description = "The id of the entry that this one takes the place of.", HelpName = "ID" };
+
+    private RecordCommand()
+    {
+    }
+
+    internal static Command Create(Page page)
+    {
+        RecordCommand options = new();
+        Command command = new(
+            "record",
+            "Example: record --log L.json --task engine-oil --date 2026-10-24 --dial 95.1 --by \"M. Kerr\"\n\n"
+            + "Adds an entry to a log file: a task done (--task), a happening (--event), a reading (--dial alone), or the entries of another log (--add).");
+        foreach (Option option in new Option[]
+        {
+            options._log, options._specification, options._task, options._passed, options._failed, options._event, options._add,
+            options._date, options._dial, options._engine, options._by, options._note, options._corrects,
+        })
+        {
+            command.Options.Add(option);
+        }
+
+        command.SetAction(parsed => options.Run(parsed, page));
+        return command;
+    }
+
+    private int Run(ParseResult parsed, Page page)
+    {
+        string path = parsed.GetValue(_log)!;
+        byte[]? before = File.Exists(path) ? Inputs.Read(path) : null;
+        ServiceLog log = before is null ? ServiceLog.Empty : Launch.ReadLog(path, before);
+        int count = log.Entries.Count;
+        ServiceLog longer = Add(log, parsed);
+        LogFile.Replace(path, before, ServiceLogJson.ToText(longer));
+        page.Line($"{path}: {longer.Entries.Count - count} added, {longer.Entries.Count} entries in all.");
+        if (parsed.GetValue(_specification) is string specification)
+        {
+            LocalDate today = longer.Entries.Skip(count).Max(entry => entry.Date);
+            Launch launch = Launch.FromFiles(specification, path, today);
+            DueList due = launch.Log.DueList(launch.Boat, today);
+            foreach (TaskDue task in due.MostUrgentFirst.Where(task => task.Status != DueStatus.EachUse))
+            {
+                page.Task(task);
+            }
+
+            foreach (Finding finding in due.Findings.Where(finding => finding.Severity >= Severity.Advice))
+            {
+                page.Finding(finding, DisplayUnits.Metric);
+            }
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private ServiceLog Add(ServiceLog log, ParseResult parsed)
+    {
+        try
+        {
+            if (parsed.GetValue(_add) is string file)
+            {
+                // Entries of another log get numbers of this one unless they were given ids by hand.
+                ServiceLog other = Launch.ReadLog(file, Inputs.Read(file));
+                return ServiceLog.Of([.. log.Entries, .. other.Entries]);
+            }
+
+            return log.With(Entry(parsed));
+        }
+        catch (ArgumentException fault)
+        {
+            throw new UserFault(ExitCode.BadData, $"Nothing was added. {fault.Message}");
+        }
+    }
+
+    private LogEntry Entry(ParseResult parsed)
+    {
+        LogEntry entry = LogEntry.Of(Fact(parsed));
+        entry = parsed.GetValue(_engine) is string engine ? entry.For(engine) : entry;
+        entry = parsed.GetValue(_by) is string by ? entry.DoneBy(by) : entry;
+        entry = parsed.GetValue(_note) is string note ? entry.WithNote(note) : entry;
+        return parsed.GetValue(_corrects) is string corrects ? entry.Correcting(corrects) : entry;
+    }
+
+    private ServiceFact Fact(ParseResult parsed)
+    {
+        LocalDate date = Inputs.Date(parsed.GetValue(_date)) ?? Inputs.Today();
+        EngineHours? dial = parsed.GetValue(_dial) is decimal hours ? EngineHours.FromHours(hours) : null;
+        return (parsed.GetValue(_task), parsed.GetValue(_event), parsed.GetValue(_passed), parsed.GetValue(_failed)) switch
+        {
+            (string task, null, true, false) => Completion.Passed(task, date, dial),
+            (string task, null, false, true) => Completion.Failed(task, date, dial),
+            (string task, null, false, false) => Completion.Of(task, date, dial),
+            (null, string kind, false, false) => ServiceEvent.Of(kind, date, dial),
+            (null, null, false, false) when dial is EngineHours read => MeterReading.Of(date, read),
+            _ => throw new UserFault(ExitCode.WrongUsage, "Say one thing: --task (with --passed or --failed for an inspection), --event, --dial alone, or --add."),
+        };
+    }
+}
