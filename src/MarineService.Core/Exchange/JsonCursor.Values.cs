@@ -95,6 +95,18 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    // A measured amount is read as the binary number that it is kept as, so that what was written reads back the same.
+    private double? Measured(double most)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDouble(out double value) && Math.Abs(value) <= most)
+        {
+            return value;
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {-most} to {most}"));
+        return null;
+    }
+
     /// <summary>A whole number within bounds, both ends included; 12.0 is whole.</summary>
     internal int? WholeNumber(int min, int max)
     {
@@ -104,7 +116,7 @@ internal ref partial struct JsonCursor
             return (int)value;
         }
 
-        Refuse(FormattableString.Invariant($"a whole number from {min} to {max}"));
+        Refuse(FormattableString.Invariant(min == max ? $"{min}" : $"a whole number from {min} to {max}"));
         return null;
     }
 
@@ -153,14 +165,14 @@ internal ref partial struct JsonCursor
 
         ulong seen = 0;
         int last = -1;
-        decimal? value = null;
+        double? value = null;
         int unit = -1;
         int member;
         while ((member = NextMember(WireUnits.Members, ref seen, ref last)) >= 0)
         {
             if (member == 0)
             {
-                value = Number(-1_000_000_000m, 1_000_000_000m);
+                value = Measured(1e9);
             }
             else if (_reader.TokenType == JsonTokenType.String && units.Find(ref _reader) is >= 0 and int found)
             {
@@ -175,12 +187,12 @@ internal ref partial struct JsonCursor
         }
 
         Require(WireUnits.Members, seen, 0, 1);
-        if (value is not decimal amount || unit < 0)
+        if (value is not double amount || unit < 0)
         {
             return null;
         }
 
-        double canonical = units.ToCanonical(unit, (double)amount);
+        double canonical = units.ToCanonical(unit, amount);
         if (canonical >= min && canonical <= max)
         {
             return canonical;

@@ -155,7 +155,16 @@ internal ref partial struct JsonCursor
         }
     }
 
-    internal readonly string Pointer()
+    /// <summary>Notes a fault between members or entries, which the schema cannot say.</summary>
+    internal readonly void NoteMeaning(string below, string value, string expected)
+    {
+        if (!IsFull)
+        {
+            _faults.Add(new(Pointer() + below, value, expected, isMeaning: true));
+        }
+    }
+
+    private readonly string Pointer()
     {
         if (_path.Count == 0)
         {

@@ -3,7 +3,8 @@ namespace MarineService.Core.Exchange;
 /// <summary>One thing that is wrong with a document: where, what was there, and what was expected.</summary>
 public sealed record ReadFault
 {
-    internal ReadFault(string pointer, string value, string expected) => (Place, Value, Expected) = (pointer, value, expected);
+    internal ReadFault(string place, string value, string expected, bool isMeaning = false) =>
+        (Place, Value, Expected, IsMeaning) = (place, value, expected, isMeaning);
 
     /// <summary>The place as a JSON Pointer (RFC 6901), such as "/tasks/3/interval/months"; empty for the whole document.</summary>
     public string Place { get; }
@@ -13,6 +14,9 @@ public sealed record ReadFault
 
     /// <summary>What was expected instead.</summary>
     public string Expected { get; }
+
+    /// <summary>Whether the fault is one between members or entries, which the schema cannot say.</summary>
+    internal bool IsMeaning { get; }
 
     /// <summary>Place, value and expectation in one line.</summary>
     /// <returns>Invariant text, such as "/tasks/3/interval/months: -5; expected a whole number from 1 to 1200".</returns>

@@ -85,7 +85,7 @@ internal static partial class RecordsWire
         LogEntry[] numbered = ServiceLog.Number([.. entries.Select(entry => entry!)]);
         foreach (LogFault fault in ServiceLog.Check(numbered))
         {
-            json.Note(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
+            json.NoteMeaning(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
         }
 
         return json.Faults.Count > 0 ? null : ServiceLog.Of(numbered);
@@ -181,12 +181,12 @@ internal static partial class RecordsWire
 
         if (parts.Until is { } until && parts.Date is { } from && until <= from)
         {
-            json.Note("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
+            json.NoteMeaning("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
         }
 
         if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)
         {
-            json.Note("/deadSince", NodaTime.Text.LocalDatePattern.Iso.Format(dead), "a date on or before the date of the change");
+            json.NoteMeaning("/deadSince", NodaTime.Text.LocalDatePattern.Iso.Format(dead), "a date on or before the date of the change");
         }
     }
 

@@ -54,7 +54,7 @@ internal static class SchedulingWire
 
         foreach (PlanFault fault in TaskPlan.Check([.. tasks.Select(task => task!)]))
         {
-            json.Note(FormattableString.Invariant($"{pointer}/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
+            json.NoteMeaning(FormattableString.Invariant($"{pointer}/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
         }
     }
 
@@ -134,7 +134,7 @@ internal static class SchedulingWire
 
         if (parts.Includes is not null && parts.Id is not null && parts.Includes.Contains(parts.Id))
         {
-            json.Note("/includes", $"'{parts.Id}'", "other tasks than this one");
+            json.NoteMeaning("/includes", $"'{parts.Id}'", "other tasks than this one");
         }
 
         if (Has(12) && parts.Action is not null and not TaskAction.Inspect)

@@ -199,7 +199,7 @@ internal static class SpecificationsWire
             }
             else if (id is not null && engines.Exists(engine => engine.Key == id))
             {
-                json.Note("/id", $"'{id}'", "an id that no other engine has");
+                json.NoteMeaning("/id", $"'{id}'", "an id that no other engine has");
             }
             else if (id is not null)
             {
@@ -246,7 +246,7 @@ internal static class SpecificationsWire
             json.Require(VariantMembers, seen, 0, 1, 2);
             if (designation is not null && variants.Exists(variant => variant.Designation == designation))
             {
-                json.Note("/designation", $"'{designation}'", "a designation that no other variant has");
+                json.NoteMeaning("/designation", $"'{designation}'", "a designation that no other variant has");
             }
             else if (designation is not null && power is double kilowatts && speed is double revolutions)
             {

@@ -1,0 +1,31 @@
+using System.Text;
+using MarineService.Core.Exchange;
+
+namespace MarineService.Core.Tests.Exchange;
+
+/// <summary>What the tests do alike with each kind of document: read it for its faults, read it and write it again.</summary>
+internal sealed record DocumentKind(string Format, string Schema, Func<byte[], IReadOnlyList<ReadFault>> Faults, Func<byte[], string> Rewrite)
+{
+    internal static IReadOnlyList<DocumentKind> All { get; } =
+    [
+        new(
+            "marine-service/engine-specification",
+            DocumentSchemas.EngineSpecification,
+            utf8 => EngineSpecificationJson.Read(utf8).Faults,
+            utf8 => EngineSpecificationJson.ToText(EngineSpecificationJson.Read(utf8).Value)),
+        new(
+            "marine-service/boat-specification",
+            DocumentSchemas.BoatSpecification,
+            utf8 => BoatSpecificationJson.Read(utf8).Faults,
+            utf8 => BoatSpecificationJson.ToText(BoatSpecificationJson.Read(utf8).Value)),
+        new(
+            "marine-service/service-log",
+            DocumentSchemas.ServiceLog,
+            utf8 => ServiceLogJson.Read(utf8).Faults,
+            utf8 => ServiceLogJson.ToText(ServiceLogJson.Read(utf8).Value)),
+    ];
+
+    internal static DocumentKind Of(byte[] utf8) => All.Single(kind => kind.Format == DocumentFormat.Of(utf8).Value);
+
+    internal IReadOnlyList<ReadFault> FaultsOf(string text) => Faults(Encoding.UTF8.GetBytes(text));
+}
