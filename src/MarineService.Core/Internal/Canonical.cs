@@ -21,5 +21,9 @@ internal static class Canonical
 
     internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
 
+    internal static double MillipascalSeconds(DynamicViscosity viscosity) => viscosity.MillipascalSeconds;
+
+    internal static double Kelvins(TemperatureDelta difference) => difference.Kelvins;
+
     internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
 }
