@@ -14,14 +14,13 @@ namespace MarineService.Core.Oils;
 public readonly struct OilClassification : IEquatable<OilClassification>
 {
     private readonly OilTestReport? _report;
-    private readonly SaeWGrade? _winter;
-    private readonly SaeNonWGrade? _hot;
 
     internal OilClassification(OilTestReport report)
     {
         _report = report;
-        _winter = J300Math.LowestMet(report);
-        _hot = J300Math.ThickestMet(report, _winter);
+        SaeWGrade? winter = J300Math.LowestMet(report);
+        SaeNonWGrade? hot = J300Math.ThickestMet(report, winter);
+        Label = winter is null && hot is null ? null : SaeGrade.Find(winter, hot);
     }
 
     /// <summary>The report that was classified.</summary>
@@ -31,13 +30,13 @@ public readonly struct OilClassification : IEquatable<OilClassification>
     /// <remarks>
     /// Of several overlapping thin grades the thickest is named. J300 section 6 has a rule for that whose text was not seen.
     /// </remarks>
-    public SaeGrade? Label => _winter is null && _hot is null ? null : SaeGrade.Find(_winter, _hot);
+    public SaeGrade? Label { get; }
 
     /// <summary>The revision of SAE J300 that the limits are taken from.</summary>
     public static string Revision => OilSources.J300Revision;
 
     /// <summary>What would have to be measured to settle every grade that is still open; empty when none is.</summary>
-    public IReadOnlyList<string> Missing => J300Words.Missing(Report, _winter);
+    public IReadOnlyList<string> Missing => J300Words.Missing(Report, Label?.Winter);
 
     /// <summary>Whether the oil meets a winter grade.</summary>
     /// <param name="grade">The grade.</param>
@@ -49,7 +48,7 @@ public readonly struct OilClassification : IEquatable<OilClassification>
     /// <param name="grade">The grade.</param>
     /// <returns>Met, not met, or not known.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="grade"/> is null.</exception>
-    public GradeResult ResultFor(SaeNonWGrade grade) => J300Math.Check(Report, Guard.NotNull(grade), _winter);
+    public GradeResult ResultFor(SaeNonWGrade grade) => J300Math.Check(Report, Guard.NotNull(grade), Label?.Winter);
 
     /// <summary>The label, every grade with the figure that decided, and what is missing.</summary>
     /// <param name="units">Which units to write.</param>
@@ -58,7 +57,8 @@ public readonly struct OilClassification : IEquatable<OilClassification>
     public Explanation Explain(DisplayUnits units)
     {
         Guard.Defined(units);
-        SaeWGrade? winter = _winter;
+        SaeWGrade? winter = Label?.Winter;
+        SaeNonWGrade? hot = Label?.Hot;
         OilTestReport report = Report;
         ExplanationBuilder lines = new(Label is SaeGrade label
             ? $"May be labelled {label}."
@@ -70,7 +70,7 @@ public readonly struct OilClassification : IEquatable<OilClassification>
 
         foreach (SaeNonWGrade grade in SaeNonWGrade.All)
         {
-            lines.Add(grade.Designation, J300Words.Why(report, grade, winter, _hot, units));
+            lines.Add(grade.Designation, J300Words.Why(report, grade, winter, hot, units));
         }
 
         foreach (string missing in Missing)
@@ -79,7 +79,7 @@ public readonly struct OilClassification : IEquatable<OilClassification>
         }
 
         lines.Add("of", "new oil only; fuel-thinned, oxidized or sooted oil has no grade");
-        return _hot is not null && J300Math.ThickestMet(report, winter) is not null && SaeNonWGrade.All.Count(g => J300Math.Check(report, g, winter) == GradeResult.Met) > 1
+        return SaeNonWGrade.All.Count(grade => J300Math.Check(report, grade, winter) == GradeResult.Met) > 1
             ? lines.Add("overlap", "the thickest of the overlapping grades is named").Build(OilSources.J300, OilSources.J300Label, OilSources.J300Overlap)
             : lines.Build(OilSources.J300, OilSources.J300Label);
     }

@@ -27,7 +27,7 @@ public sealed class ViscosityIndex
     public int Number => D2270Math.RoundE29(UnroundedNumber);
 
     /// <summary>The index before rounding.</summary>
-    public double UnroundedNumber { get; }
+    public Figure Unrounded => Figure.Of("viscosity index", UnroundedNumber, FigureUnit.Number);
 
     /// <summary>True when procedure B gave it: the oil is thinner at 40 °C than H, and the index is above 100.</summary>
     public bool IsProcedureB => _u < _h;
@@ -40,6 +40,8 @@ public sealed class ViscosityIndex
 
     /// <summary>Viscosity at 40 °C of an oil of index 100 with the same viscosity at 100 °C.</summary>
     public KinematicViscosity H => KinematicViscosity.FromCentistokes(_h);
+
+    internal double UnroundedNumber { get; }
 
     /// <summary>The viscosity index of an oil.</summary>
     /// <param name="at40C">From 0.21 to 100,000 mm²/s.</param>

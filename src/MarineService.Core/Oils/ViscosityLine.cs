@@ -42,17 +42,17 @@ public sealed class ViscosityLine
     /// <summary>Which Z the line uses.</summary>
     public D341Form Form { get; }
 
-    /// <summary>A of the line in base-10 logarithms.</summary>
-    public double CoefficientA => D341Math.Base10A(_a);
-
-    /// <summary>B of the line; the same in any base. Steeper is a lower viscosity index.</summary>
-    public double CoefficientB => _b;
-
     /// <summary>The coldest temperature that the line answers for: -60 °C, or where the viscosity reaches 2·10⁷ mm²/s.</summary>
     public Temperature Coldest => Temperature.FromDegreesCelsius(_coldestCelsius);
 
     /// <summary>The warmest temperature that the line answers for: 200 °C, or where the viscosity falls to 0.21 mm²/s.</summary>
     public Temperature Warmest => Temperature.FromDegreesCelsius(_warmestCelsius);
+
+    /// <summary>A of the line in base-10 logarithms.</summary>
+    internal double CoefficientA => D341Math.Base10A(_a);
+
+    /// <summary>B of the line; the same in any base. Steeper is a lower viscosity index.</summary>
+    internal double CoefficientB => _b;
 
     internal double ColdCelsius => _coldCelsius;
 
