@@ -1,7 +1,10 @@
 namespace MarineService.Core.Oils;
 
 /// <summary>Viscosity of a mix of two liquids at one temperature, ν in mm²/s, and the share that a viscosity points to.</summary>
-/// <remarks>Each rule maps ν to a scale on which shares add: y = (1 - x)·y₁ + x·y₂.</remarks>
+/// <remarks>
+/// Sources: the double log agrees with the Hydraulic Institute's chart (figure 2.C.2), its attribution to ASTM D7152 is from memory; the
+/// blending index stands on four public pages; the single log is common practice. Each rule maps ν to a scale on which shares add: y = (1 - x)·y₁ + x·y₂.
+/// </remarks>
 internal static class BlendMath
 {
     /// <summary>ln ln(ν + 0.7) has no value at 0.3 and below; 0.4 stays clear of it and below any fuel.</summary>

@@ -42,12 +42,16 @@ public sealed record CategoryClaim
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     /// <exception cref="ArgumentException">It names no known category; the message says what was expected.</exception>
     public static CategoryClaim Parse(string text) =>
-        Read(Guard.NotNull(text)) ?? throw new ArgumentException(ServiceCategory.Expected(text), nameof(text));
+        Parse(Guard.NotNull(text), nameof(text));
 
     /// <summary>The claim as a label writes it: "E9-16".</summary>
     /// <returns>Never blank.</returns>
     public override string ToString() =>
         IssueYear is int year ? FormattableString.Invariant($"{Category}-{year % 100:00}") : Category.Name;
+
+    /// <summary>Reads a claim for a caller whose argument has another name.</summary>
+    internal static CategoryClaim Parse(string text, string paramName) =>
+        Read(text) ?? throw new ArgumentException(ServiceCategory.Expected(text), paramName);
 
     /// <summary>The claim, or null when the text names no known category.</summary>
     internal static CategoryClaim? Read(string text)

@@ -1,6 +1,6 @@
 namespace MarineService.Core.Oils;
 
-/// <summary>The viscosity index of ASTM D2270; U at 40 °C and Y at 100 °C in mm²/s.</summary>
+/// <summary>The viscosity index of ASTM D2270; U at 40 °C and Y at 100 °C in mm²/s. Source: sections 5 and 6.</summary>
 internal static class D2270Math
 {
     internal static (double L, double H) LAndH(double y, ViscosityIndexMethod method) =>

@@ -1,7 +1,7 @@
 namespace MarineService.Core.Oils;
 
 /// <summary>The double-log equation of ASTM D341 in natural logarithms: ln ln Z = a - B ln T, ν in mm²/s, T in kelvins.</summary>
-/// <remarks>In base 10, log log Z = A - B log T with the same B and A = (a - ln ln 10) / ln 10.</remarks>
+/// <remarks>Source: ASTM D341 as reproduced publicly; the constants of the long form are from memory. In base 10, log log Z = A - B log T with the same B and A = (a - ln ln 10) / ln 10.</remarks>
 internal static class D341Math
 {
     internal const double Kelvin0Celsius = 273.15;

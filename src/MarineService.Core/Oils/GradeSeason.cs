@@ -12,13 +12,13 @@ public sealed class GradeSeason
     /// <summary>The grade.</summary>
     public SaeGrade Grade { get; }
 
-    /// <summary>Nights with a possible start for which the grade is accepted.</summary>
+    /// <summary>How many nights with a possible start there are for which the grade is accepted.</summary>
     public int NightsAccepted => _tally.Accepted;
 
-    /// <summary>Nights with a possible start for which the grade is marginal.</summary>
+    /// <summary>How many nights with a possible start there are for which the grade is marginal.</summary>
     public int NightsMarginal => _tally.Marginal;
 
-    /// <summary>Nights with a possible start for which the grade is refused.</summary>
+    /// <summary>How many nights with a possible start there are for which the grade is refused.</summary>
     public int NightsRefused => _tally.Refused;
 
     /// <summary>The earliest date in the list on which the grade is marginal or refused, or null when it is accepted on all.</summary>

@@ -1,6 +1,6 @@
 namespace MarineService.Core.Oils;
 
-/// <summary>The classification rule of SAE J300 on one report; allocates nothing.</summary>
+/// <summary>The classification rule of SAE J300 on one report; allocates nothing. Source: table 1 and the labelling rule.</summary>
 internal static class J300Math
 {
     /// <summary>Cranking and pumping at the grade's own temperatures, no yield stress, and the least viscosity at 100 °C.</summary>

@@ -35,7 +35,7 @@ public sealed class LabelledOil
     /// <exception cref="ArgumentException">The grade or a category is not known.</exception>
     /// <example><code>LabelledOil.Of("15W-40", "CK-4", "SN");</code></example>
     public static LabelledOil Of(string designation, params string[] claims) =>
-        Of(SaeGrade.Parse(designation), Guard.NotNull(claims).Select(CategoryClaim.Parse));
+        Of(SaeGrade.Parse(designation), Guard.Items(claims).Select(text => CategoryClaim.Parse(text, nameof(claims))));
 
     /// <summary>The grade and the claims.</summary>
     /// <returns>Never blank.</returns>

@@ -82,7 +82,7 @@ public sealed class OilSelection
     /// // 10W-30 accepted: 3 K inside floor -20 °C = SAE J300 cranking -25 °C + 5 K
     /// // 15W-40 marginal: 2 K outside floor -15 °C = SAE J300 cranking -20 °C + 5 K
     /// </code></example>
-    public static OilChoice Among(params string[] designations) => Among(PermittedOils.Of(designations));
+    public static OilChoice Among(params string[] designations) => Among(PermittedOils.Of(designations: designations));
 
     /// <summary>Begins a question among the maker's permitted grades, with the maker's limits and categories.</summary>
     /// <param name="permitted">What the maker permits.</param>

@@ -19,13 +19,13 @@ internal static class OilSources
 
     internal static readonly Citation E29 = Citation.Published("ASTM E29", null, "rounding method");
 
-    internal static readonly Citation BlendIndex = Citation.Published("Viscosity blending index (Refutas), four public pages");
+    internal static readonly Citation BlendIndex = Citation.Published("Viscosity blending index (Refutas)", null, "formula, as on four public pages");
 
     internal static readonly Citation BlendScope = Citation.Secondary("ASTM D7152", null, "section 1.3");
 
     internal static readonly Citation BlendChart = Citation.Secondary("Hydraulic Institute Engineering Data Book", null, "figure 2.C.2");
 
-    internal static readonly Citation FuelChart = Citation.Secondary("Public fuel-dilution chart for diesel engine oils");
+    internal static readonly Citation FuelChart = Citation.Secondary("Public fuel-dilution chart for diesel engine oils", null, "chart at 40 °C and at 100 °F");
 
     internal static readonly Citation ApiGuide = Citation.Published("API engine oil guide", null, "as repeated in public listings");
 

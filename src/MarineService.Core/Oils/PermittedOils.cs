@@ -23,19 +23,7 @@ public sealed class PermittedOils
     /// <returns>The permission.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="grades"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="grades"/> is empty, holds null, or names a grade twice.</exception>
-    public static PermittedOils Of(params PermittedGrade[] grades)
-    {
-        IReadOnlyList<PermittedGrade> items = Guard.Items(grades);
-        if (items.Count == 0)
-        {
-            throw new ArgumentException("Must name at least one grade.", nameof(grades));
-        }
-
-        IGrouping<SaeGrade, PermittedGrade>? doubled = items.GroupBy(item => item.Grade).FirstOrDefault(group => group.Count() > 1);
-        return doubled is null
-            ? new(items, [], [])
-            : throw new ArgumentException($"Names {doubled.Key.Designation} {doubled.Count()} times; each grade may be named once.", nameof(grades));
-    }
+    public static PermittedOils Of(params PermittedGrade[] grades) => Of(Guard.Items(grades), nameof(grades));
 
     /// <summary>Permitted grades by their designations, the maker's first choice first.</summary>
     /// <param name="designations">At least one, such as "15W-40"; none twice.</param>
@@ -43,7 +31,7 @@ public sealed class PermittedOils
     /// <exception cref="ArgumentNullException"><paramref name="designations"/> or an item is null.</exception>
     /// <exception cref="ArgumentException">It is empty, names a grade twice, or holds text that is not a grade.</exception>
     public static PermittedOils Of(params string[] designations) =>
-        Of([.. Guard.NotNull(designations).Select(designation => PermittedGrade.Of(SaeGrade.Parse(designation)))]);
+        Of(Guard.Items(designations).Select(text => PermittedGrade.Of(SaeGrade.Parse(text, nameof(designations)))), nameof(designations));
 
     /// <summary>Adds a required category; every one that is added must be met.</summary>
     /// <param name="anyOf">The categories, any one of which will do; at least one.</param>
@@ -51,7 +39,7 @@ public sealed class PermittedOils
     /// <exception cref="ArgumentNullException"><paramref name="anyOf"/> or an item is null.</exception>
     /// <exception cref="ArgumentException">It is empty or holds text that is not a known category.</exception>
     public PermittedOils Requiring(params string[] anyOf) =>
-        Requiring(CategoryRequirement.OneOf([.. Guard.NotNull(anyOf).Select(CategoryClaim.Parse)]));
+        Requiring(CategoryRequirement.OneOf([.. Guard.Items(anyOf).Select(text => CategoryClaim.Parse(text, nameof(anyOf)))]));
 
     /// <summary>Adds a required category; every one that is added must be met.</summary>
     /// <param name="requirement">The demand.</param>
@@ -65,7 +53,7 @@ public sealed class PermittedOils
     /// <exception cref="ArgumentNullException"><paramref name="categories"/> or an item is null.</exception>
     /// <exception cref="ArgumentException">It holds text that is not a known category.</exception>
     public PermittedOils Forbidding(params string[] categories) =>
-        new(Grades, Required, [.. Forbidden, .. Guard.NotNull(categories).Select(ServiceCategory.Parse)]);
+        new(Grades, Required, [.. Forbidden, .. Guard.Items(categories).Select(text => ServiceCategory.Parse(text, nameof(categories)))]);
 
     /// <summary>The grades and categories, metric and invariant.</summary>
     /// <returns>Never blank.</returns>
@@ -73,6 +61,19 @@ public sealed class PermittedOils
         string.Join(", ", Grades)
         + string.Concat(Required.Select(required => $"; {required}"))
         + (Forbidden.Count == 0 ? string.Empty : $"; never {string.Join(", ", Forbidden)}");
+
+    /// <summary>Permitted grades, or null with the fault: none at all, or one twice.</summary>
+    internal static PermittedOils? Of(IReadOnlyList<PermittedGrade> grades, out string? fault)
+    {
+        IGrouping<SaeGrade, PermittedGrade>? doubled = grades.GroupBy(item => item.Grade).FirstOrDefault(group => group.Count() > 1);
+        fault = grades.Count == 0 ? "Must name at least one grade."
+            : doubled is not null ? $"Names {doubled.Key.Designation} {doubled.Count()} times; each grade may be named once."
+            : null;
+        return fault is null ? new(grades, [], []) : null;
+    }
+
+    private static PermittedOils Of(IEnumerable<PermittedGrade> grades, string paramName) =>
+        Of(Array.AsReadOnly<PermittedGrade>([.. grades]), out string? fault) ?? throw new ArgumentException(fault, paramName);
 
     /// <summary>The maker's preference of each grade: its own number, or its place in the list.</summary>
     internal int PreferenceOf(int index) => Grades[index].MakersPreference ?? index + 1;

@@ -49,11 +49,7 @@ public sealed class SaeGrade
     /// <exception cref="ArgumentNullException"><paramref name="designation"/> is null.</exception>
     /// <exception cref="ArgumentException">It is not a grade of SAE J300; the message says what was expected.</exception>
     /// <example><code>SaeGrade.Parse("15W-40").Winter; // 15W</code></example>
-    public static SaeGrade Parse(string designation)
-    {
-        string? fault = SaeGradeText.Read(Guard.NotNull(designation), out SaeGrade? grade);
-        return fault is null ? grade! : throw new ArgumentException(fault, nameof(designation));
-    }
+    public static SaeGrade Parse(string designation) => Parse(Guard.NotNull(designation), nameof(designation));
 
     /// <summary>Reads a designation without throwing.</summary>
     /// <param name="designation">The text, or null.</param>
@@ -68,6 +64,13 @@ public sealed class SaeGrade
     /// <summary>The grade with the name of the classification: "SAE 15W-40".</summary>
     /// <returns>Never blank.</returns>
     public override string ToString() => $"SAE {Designation}";
+
+    /// <summary>Reads a designation for a caller whose argument has another name.</summary>
+    internal static SaeGrade Parse(string text, string paramName)
+    {
+        string? fault = SaeGradeText.Read(text, out SaeGrade? grade);
+        return fault is null ? grade! : throw new ArgumentException(fault, paramName);
+    }
 
     /// <summary>The grade of these parts, or null when there is none.</summary>
     internal static SaeGrade? Find(SaeWGrade? winter, SaeNonWGrade? hot) => Table[Place(winter, hot)];

@@ -50,7 +50,7 @@ public sealed class ServiceCategory
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException">The category is not in the list; the message says what was expected.</exception>
     public static ServiceCategory Parse(string name) =>
-        TryParse(Guard.NotNull(name), out ServiceCategory? category) ? category : throw new ArgumentException(Expected(name), nameof(name));
+        Parse(Guard.NotNull(name), nameof(name));
 
     /// <summary>Reads a name without throwing.</summary>
     /// <param name="name">The text, or null.</param>
@@ -72,6 +72,10 @@ public sealed class ServiceCategory
     /// <summary>The name as a label writes it.</summary>
     /// <returns>Same as <see cref="Name"/>.</returns>
     public override string ToString() => Name;
+
+    /// <summary>Reads a name for a caller whose argument has another name.</summary>
+    internal static ServiceCategory Parse(string text, string paramName) =>
+        TryParse(text, out ServiceCategory? category) ? category : throw new ArgumentException(Expected(text), paramName);
 
     internal static string Expected(string name) =>
         $"'{name}' is not a service category that is known here; expected one of {string.Join(", ", CategoryTable.All)}.";

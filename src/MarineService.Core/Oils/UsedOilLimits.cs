@@ -18,7 +18,7 @@ public sealed record UsedOilLimits
         (ThickerCautionFraction, ThickerCriticalFraction) = (thickerCaution, thickerCritical);
         (FuelCautionFraction, FuelCriticalFraction) = (fuelCaution, fuelCritical);
         (WaterCautionFraction, WaterCriticalFraction) = (waterCaution, waterCritical);
-        Citation = Guard.NotNull(citation);
+        Citation = citation;
     }
 
     /// <summary>Viscosity -10 and +15 % caution, -20 and +25 % critical; fuel 4 %; water 0.2 and 0.5 %. A project choice.</summary>

@@ -106,13 +106,13 @@ public sealed class ViscosityLine
     }
 
     /// <summary>The kinematic viscosity at a temperature; allocates nothing.</summary>
-    /// <param name="temperature">From <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
+    /// <param name="temperature">From -60 to 200 °C, within <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
     /// <returns>The viscosity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the line's range.</exception>
     public KinematicViscosity At(Temperature temperature) => KinematicViscosity.FromCentistokes(Kinematic(InRange(temperature)));
 
     /// <summary>The dynamic viscosity at a temperature: μ = ν·ρ/1000.</summary>
-    /// <param name="temperature">From <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
+    /// <param name="temperature">From -60 to 200 °C, within <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
     /// <param name="densityAtTemperature">The density of the oil at that temperature, not at 15 °C; from 500 to 1,500 kg/m³.</param>
     /// <returns>The viscosity at low shear.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -135,7 +135,7 @@ public sealed class ViscosityLine
     }
 
     /// <summary>The viscosity at a temperature with how sure it is; the uncertainty grows outside the measured points.</summary>
-    /// <param name="temperature">From <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
+    /// <param name="temperature">From -60 to 200 °C, within <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
     /// <param name="pointUncertaintyFraction">
     /// One standard deviation of each measured point as a share of it, from 0 to 1; 0.01 is a project choice.
     /// </param>
@@ -150,13 +150,13 @@ public sealed class ViscosityLine
         new(this, InRange(temperature), OilGuard.Fraction(pointUncertaintyFraction), OilGuard.Fraction(modelUncertaintyFraction));
 
     /// <summary>Refuses to predict the cranking viscosity (ASTM D5293), saying why.</summary>
-    /// <param name="temperature">From <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
+    /// <param name="temperature">From -60 to 200 °C, within <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
     /// <returns>Never known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the line's range.</exception>
     public Answer<DynamicViscosity> CrankingViscosityAt(Temperature temperature) => Refused(InRange(temperature), "cranking viscosity (ASTM D5293)");
 
     /// <summary>Refuses to predict the pumping viscosity (ASTM D4684), saying why.</summary>
-    /// <param name="temperature">From <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
+    /// <param name="temperature">From -60 to 200 °C, within <see cref="Coldest"/> to <see cref="Warmest"/>.</param>
     /// <returns>Never known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the line's range.</exception>
     public Answer<DynamicViscosity> PumpingViscosityAt(Temperature temperature) => Refused(InRange(temperature), "pumping viscosity (ASTM D4684)");

@@ -332,15 +332,15 @@ public sealed class OilSelectionTest
     [Fact]
     public void Among_BadLists_Throw()
     {
-        Assert.Throws<ArgumentException>("grades", () => OilSelection.Among(Array.Empty<string>()));
-        Assert.Throws<ArgumentException>("grades", () => OilSelection.Among("15W-40", "SAE 15W-40"));
-        Assert.Throws<ArgumentException>("designation", () => OilSelection.Among("40W-15"));
+        Assert.Throws<ArgumentException>("designations", () => OilSelection.Among(Array.Empty<string>()));
+        Assert.Throws<ArgumentException>("designations", () => OilSelection.Among("15W-40", "SAE 15W-40"));
+        Assert.Throws<ArgumentException>("designations", () => OilSelection.Among("40W-15"));
         Assert.Throws<ArgumentNullException>("designations", () => OilSelection.Among((string[])null!));
         Assert.Throws<ArgumentNullException>("permitted", () => OilSelection.Among((PermittedOils)null!));
         Assert.Throws<ArgumentException>("grades", () => PermittedOils.Of(Array.Empty<PermittedGrade>()));
         Assert.Throws<ArgumentException>("anyOf", () => PermittedOils.Of("30").Requiring(Array.Empty<string>()));
-        Assert.Throws<ArgumentException>("text", () => PermittedOils.Of("30").Requiring("XY-9"));
-        Assert.Throws<ArgumentException>("name", () => PermittedOils.Of("30").Forbidding("XY-9"));
+        Assert.Throws<ArgumentException>("anyOf", () => PermittedOils.Of("30").Requiring("XY-9"));
+        Assert.Throws<ArgumentException>("categories", () => PermittedOils.Of("30").Forbidding("XY-9"));
         Assert.Throws<ArgumentNullException>("oil", () => OilSelection.Among("30").WithFitted(null!));
         Assert.Throws<ArgumentNullException>("oil", () => OilSelection.Among("30").ForColdestStart(C(10)).Judge(null!));
     }
