@@ -7,11 +7,14 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class OilAllocationTest
 {
-    [Fact]
-    public void At_Celsius_AllocatesNothing()
+    [Theory]
+    [InlineData(UnitsNet.Units.TemperatureUnit.DegreeCelsius, 70)]
+    [InlineData(UnitsNet.Units.TemperatureUnit.DegreeFahrenheit, 158)]
+    [InlineData(UnitsNet.Units.TemperatureUnit.Kelvin, 343.15)]
+    public void At_InAnyCommonUnit_AllocatesNothing(UnitsNet.Units.TemperatureUnit unit, double value)
     {
         ViscosityLine line = ViscosityLine.Through(Kv(110), C(40), Kv(14.5), C(100));
-        Temperature at = C(70);
+        Temperature at = new(value, unit);
         Assert.Equal(0, BytesOf(() => line.At(at).Centistokes));
     }
 
