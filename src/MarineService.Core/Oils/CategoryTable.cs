@@ -94,6 +94,8 @@ internal static class CategoryTable
         ("FB-4", ["FA-4"], OilSources.ApiListing),
     ];
 
+    internal static string OneOfAll => $"one of {string.Join(", ", All)}";
+
     internal static ServiceCategory Named(string name) => All.First(category => category.Name == name);
 
     /// <summary>Why the one may not stand in for the other, where that is stated; null when nothing is.</summary>

@@ -10,15 +10,17 @@ internal static class OilGuard
     internal const double ColdestCelsius = -60;
     internal const double WarmestCelsius = 200;
 
+    /// <summary>Outdoor air: hotter than ever measured where boats float is a typing mistake.</summary>
+    internal const double HottestAmbientCelsius = 60;
+
     /// <summary>One rounding grain, a millionth: far below any reading, far above the noise of a conversion.</summary>
     private const int GrainDecimals = 6;
 
     internal static double Celsius(Temperature value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         Round(Guard.InRange(Canonical.Celsius(value), ColdestCelsius, WarmestCelsius, "°C", name));
 
-    /// <summary>Outdoor air: colder or hotter than ever measured where boats float is a typing mistake.</summary>
     internal static double AmbientCelsius(Temperature value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
-        Round(Guard.InRange(Canonical.Celsius(value), ColdestCelsius, 60, "°C", name));
+        Round(Guard.InRange(Canonical.Celsius(value), ColdestCelsius, HottestAmbientCelsius, "°C", name));
 
     internal static double Allowance(TemperatureDelta value, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         Round(Guard.InRange(Canonical.Kelvins(value), 0, 40, "K", name));

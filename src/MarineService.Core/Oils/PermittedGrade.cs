@@ -7,6 +7,8 @@ namespace MarineService.Core.Oils;
 /// <remarks>Two are equal when all parts are.</remarks>
 public sealed record PermittedGrade
 {
+    internal const int LastPreference = 100;
+
     private PermittedGrade(SaeGrade grade, double? coldest, double? hottest, int? preference) =>
         (Grade, ColdestCelsius, HottestCelsius, MakersPreference) = (grade, coldest, hottest, preference);
 
@@ -41,7 +43,7 @@ public sealed record PermittedGrade
         double? hottest = makersHottest is Temperature hot ? OilGuard.AmbientCelsius(hot, nameof(makersHottest)) : null;
         return hottest < coldest
             ? throw new ArgumentOutOfRangeException(nameof(makersHottest), hottest, FormattableString.Invariant($"Must be at least the maker's coldest, {coldest} °C."))
-            : new(grade, coldest, hottest, makersPreference is int preference ? Guard.InRange(preference, 1, 100, "(the maker's choice)", nameof(makersPreference)) : null);
+            : new(grade, coldest, hottest, makersPreference is int preference ? Guard.InRange(preference, 1, LastPreference, "(the maker's choice)", nameof(makersPreference)) : null);
     }
 
     /// <summary>The grade with the maker's limits, metric and invariant.</summary>

@@ -41,7 +41,7 @@ public sealed class SaeGrade
     public static SaeGrade Of(SaeWGrade? winter, SaeNonWGrade? hot) =>
         winter is null && hot is null
             ? throw new ArgumentException("Must have a winter grade, a grade without W, or both.", nameof(hot))
-            : Find(winter, hot) ?? throw new ArgumentException(SaeGradeText.Impossible(winter, hot), nameof(hot));
+            : Find(winter, hot) ?? throw new ArgumentException($"Must be {SaeGradeText.Impossible(winter, hot)}.", nameof(hot));
 
     /// <summary>Reads a designation such as "15W-40", "10W" or "SAE 30"; case and a leading "SAE" do not matter.</summary>
     /// <param name="designation">The text.</param>
@@ -68,8 +68,8 @@ public sealed class SaeGrade
     /// <summary>Reads a designation for a caller whose argument has another name.</summary>
     internal static SaeGrade Parse(string text, string paramName)
     {
-        string? fault = SaeGradeText.Read(text, out SaeGrade? grade);
-        return fault is null ? grade! : throw new ArgumentException(fault, paramName);
+        string? expected = SaeGradeText.Read(text, out SaeGrade? grade);
+        return expected is null ? grade! : throw new ArgumentException(SaeGradeText.Fault(text, expected), paramName);
     }
 
     /// <summary>The grade of these parts, or null when there is none.</summary>

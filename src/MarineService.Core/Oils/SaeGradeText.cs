@@ -5,20 +5,20 @@ internal static class SaeGradeText
 {
     private const string Prefix = "SAE";
 
-    /// <summary>Null when the text is a grade; otherwise one sentence that names the text and what was expected.</summary>
+    /// <summary>Null when the text is a grade; otherwise what was expected in its place, as a part of a sentence.</summary>
     internal static string? Read(string text, out SaeGrade? grade)
     {
         grade = null;
         string bare = Bare(text);
         if (bare.Length == 0)
         {
-            return Fault(text, "a grade such as 15W-40, 10W or 30");
+            return "a grade such as 15W-40, 10W or 30";
         }
 
         string[] parts = bare.Split('-');
         if (parts.Length > 2)
         {
-            return Fault(text, "one winter grade and one grade without W, such as 15W-40");
+            return "one winter grade and one grade without W, such as 15W-40";
         }
 
         SaeWGrade? winter = WinterNamed(parts[0]);
@@ -26,25 +26,27 @@ internal static class SaeGradeText
         {
             SaeNonWGrade? single = HotNamed(bare);
             grade = winter is null && single is null ? null : SaeGrade.Find(winter, single);
-            return grade is null ? Fault(text, ExpectedSingle(bare)) : null;
+            return grade is null ? ExpectedSingle(bare) : null;
         }
 
         SaeNonWGrade? hot = HotNamed(parts[1]);
         if (winter is null)
         {
-            return Fault(text, HotNamed(parts[0].TrimEnd('W')) is not null || WinterNamed(parts[1] + "W") is not null
+            return HotNamed(parts[0].TrimEnd('W')) is not null || WinterNamed(parts[1] + "W") is not null
                 ? $"the winter grade first, one of {Names(SaeWGrade.All)}, and then a grade without W, such as 15W-40"
-                : $"a winter grade before the hyphen, one of {Names(SaeWGrade.All)}");
+                : $"a winter grade before the hyphen, one of {Names(SaeWGrade.All)}";
         }
 
         if (hot is null)
         {
-            return Fault(text, $"a grade without W after the hyphen, one of {Names(SaeNonWGrade.All)}");
+            return $"a grade without W after the hyphen, one of {Names(SaeNonWGrade.All)}";
         }
 
         grade = SaeGrade.Find(winter, hot);
-        return grade is null ? Fault(text, Impossible(winter, hot)) : null;
+        return grade is null ? Impossible(winter, hot) : null;
     }
+
+    internal static string Fault(string text, string expected) => $"'{text}' is not a grade of SAE J300; expected {expected}.";
 
     internal static string Impossible(SaeWGrade? winter, SaeNonWGrade? hot) => FormattableString.Invariant(
         $"a pair that one oil can meet: {winter} asks for at least {winter?.Kv100Min} mm²/s at 100 °C, {hot} ends below {hot?.Kv100Max} mm²/s");
@@ -69,6 +71,4 @@ internal static class SaeGradeText
     private static SaeNonWGrade? HotNamed(string name) => SaeNonWGrade.All.FirstOrDefault(grade => grade.Designation == name);
 
     private static string Names<T>(IReadOnlyList<T> grades) => string.Join(", ", grades);
-
-    private static string Fault(string text, string expected) => $"'{text}' is not a grade of SAE J300; expected {expected}.";
 }

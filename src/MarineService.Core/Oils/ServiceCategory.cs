@@ -78,7 +78,7 @@ public sealed class ServiceCategory
         TryParse(text, out ServiceCategory? category) ? category : throw new ArgumentException(Expected(text), paramName);
 
     internal static string Expected(string name) =>
-        $"'{name}' is not a service category that is known here; expected one of {string.Join(", ", CategoryTable.All)}.";
+        $"'{name}' is not a service category that is known here; expected {CategoryTable.OneOfAll}.";
 
     private static string Bare(string name)
     {
