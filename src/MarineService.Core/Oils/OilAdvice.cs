@@ -35,7 +35,7 @@ internal static class OilAdvice
         string? missing = selection.Ranked.Select(verdict => verdict.HotMargin).FirstOrDefault(margin => !margin.IsKnown)?.Missing[0];
         if (missing is not null)
         {
-            findings.Add(OilRules.HotSideNotKnown.On("hot side", Figure.Of("missing", missing)));
+            findings.Add(OilRules.HotSideNotKnown.On("hot side", Figure.Of("missing", missing.TrimEnd('.'))));
         }
 
         return [.. findings.OrderByDescending(finding => finding.Severity)];

@@ -48,7 +48,7 @@ public static class OilRules
     /// <summary>The hot side cannot be judged.</summary>
     public static FindingRule HotSideNotKnown { get; } = new(
         "OIL-007", Severity.Note, "The hot side is limited by the maker's figure only",
-        "{missing}",
+        "not judged; missing: {missing}",
         Citation.CommonPractice);
 
     /// <summary>The oil claims a category that the maker forbids.</summary>

@@ -52,8 +52,11 @@ public sealed class OilSelection
     /// <summary>What to do about the coldest start.</summary>
     public ColdStartAdvice Advice { get; }
 
-    /// <summary>The lowest temperature to which the oil must be warmed so that a permitted grade is accepted; not known when none can be.</summary>
-    public Answer<Temperature> WarmOilTo => OilAdvice.Nearest(this) is GradeVerdict nearest
+    /// <summary>The lowest temperature to which the oil must be warmed so that a permitted grade is accepted.</summary>
+    /// <remarks>Not known when a grade is accepted as it is, or when warming helps none.</remarks>
+    public Answer<Temperature> WarmOilTo => Best.IsKnown
+        ? Answer.NotKnown<Temperature>("A colder start: a permitted grade is accepted for this one without warming.")
+        : OilAdvice.Nearest(this) is GradeVerdict nearest && nearest.MarginKelvins < 0
         ? Answer.Known(nearest.Floor)
         : Answer.NotKnown<Temperature>("A permitted grade whose cold limit is known.");
 

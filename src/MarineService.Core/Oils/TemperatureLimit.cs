@@ -55,7 +55,7 @@ public sealed class TemperatureLimit
             TemperatureLimitKind.Pumping => $"SAE J300 pumping {at}, oil flow not assured below it",
             TemperatureLimitKind.CustomaryChart => $"customary chart {at}",
             TemperatureLimitKind.WarmestPublished => $"warmest published figure {at}",
-            TemperatureLimitKind.WithoutWinterGrade => $"no W grade, so SAE J300 sets no cold limit; customary {at}",
+            TemperatureLimitKind.WithoutWinterGrade => $"customary {at} (no W grade, so SAE J300 sets no cold limit)",
             TemperatureLimitKind.MakersColdest => $"maker's coldest {at}",
             _ => $"maker's hottest {at}",
         };

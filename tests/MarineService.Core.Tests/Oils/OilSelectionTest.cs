@@ -227,6 +227,7 @@ public sealed class OilSelectionTest
         Assert.Equal(Severity.Act, finding.Severity);
         Assert.Contains("never a flame", finding.Explain(DisplayUnits.Metric).ToString(), StringComparison.Ordinal);
         Assert.False(heat.Best.IsKnown);
+        Assert.False(OilSelection.Among("15W-40").ForColdestStart(C(0)).WarmOilTo.IsKnown);
 
         OilSelection stop = OilSelection.Among("15W-40", "30").ForColdestStart(C(-26));
         Assert.Equal(ColdStartAdvice.DoNotStart, stop.Advice);
@@ -302,7 +303,7 @@ public sealed class OilSelectionTest
     {
         string text = OilSelection.Among("15W-40", "30").WithColdSoak(K(3)).ForColdestStart(C(-3)).Explain(DisplayUnits.Metric).ToString();
         Assert.Contains("15W-40 for a start at -6 °C, 9 K to spare.", text, StringComparison.Ordinal);
-        Assert.Contains("refused: 10 K outside no W grade", text, StringComparison.Ordinal);
+        Assert.Contains("refused: 10 K outside customary 4 °C (no W grade", text, StringComparison.Ordinal);
         Assert.Contains("J300_202405", text, StringComparison.Ordinal);
         Assert.Contains("the engine's own manual", text, StringComparison.Ordinal);
         string verdict = OilSelection.Among("15W-40").ForColdestStart(C(-3)).Ranked[0].Explain(DisplayUnits.Metric).ToString();
