@@ -1,5 +1,8 @@
+using System.Globalization;
+using MarineService.Core;
 using NodaTime;
 using NodaTime.Text;
+using UnitsNet;
 
 namespace RowingClub;
 
@@ -29,6 +32,28 @@ internal static class Inputs
 
     /// <summary>The machine's date.</summary>
     internal static LocalDate Today() => LocalDate.FromDateTime(DateTime.Today);
+
+    /// <summary>An air temperature such as -6, -6C or 21F, or null when none is given.</summary>
+    internal static Temperature? AirTemperature(string option, string? text, DisplayUnits units) =>
+        text is null ? null
+        : AirTemperature(text, units == DisplayUnits.UsCustomary)
+            ?? throw new UserFault(ExitCode.WrongUsage, $"{option}: '{text}' is no air temperature from -60 to 60 °C (-76 to 140 °F), such as -6, -6C or 21F.");
+
+    /// <summary>A temperature that the library takes for outdoor air, or null; a letter says the unit, else the second argument does.</summary>
+    internal static Temperature? AirTemperature(string text, bool isFahrenheit)
+    {
+        string number = text.TrimEnd('C', 'c', 'F', 'f');
+        bool hasLetter = number.Length == text.Length - 1;
+        if (number.Length < text.Length - 1 || !double.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value))
+        {
+            return null;
+        }
+
+        Temperature temperature = (hasLetter ? text[^1] is 'F' or 'f' : isFahrenheit)
+            ? Temperature.FromDegreesFahrenheit(value)
+            : Temperature.FromDegreesCelsius(value);
+        return temperature.DegreesCelsius is >= -60 and <= 60 ? temperature : null;
+    }
 
     internal static LocalDate? Date(string? text) =>
         text is null ? null

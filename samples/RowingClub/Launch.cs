@@ -39,7 +39,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
 
     internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document));
 
-    private static byte[] Embedded(string name)
+    internal static byte[] Embedded(string name)
     {
         using Stream stream = typeof(Launch).Assembly.GetManifestResourceStream($"Data/{name}")!;
         using MemoryStream copy = new();

@@ -1,5 +1,7 @@
 using MarineService.Core;
+using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
 using RowingClub.Commands;
 
 namespace RowingClub;
@@ -13,6 +15,7 @@ internal static class Story
         page.Line("The season ends, the launches are laid up on the 24th, and frost comes in November.");
         page.Line("What does each launch need before then?");
         page.Line();
+        IReadOnlyList<NightMinimum> nights = NightsFile.Read("nights.csv", Launch.Embedded("nights.csv"));
         foreach (Launch launch in Launch.Club(null))
         {
             DueList due = launch.Log.DueList(launch.Boat, launch.Today);
@@ -27,10 +30,23 @@ internal static class Story
                 page.Finding(finding, DisplayUnits.Metric);
             }
 
+            Oil(page, launch, nights);
             page.Line();
         }
 
         page.Line("Why: RowingClub due Curlew. A boat of your own: RowingClub due --spec S.json --log L.json.");
         page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
+    }
+
+    // The oil for the nights ahead: what fits, and how long the one in the sump will do.
+    private static void Oil(Page page, Launch launch, IReadOnlyList<NightMinimum> nights)
+    {
+        foreach (FittedEngine engine in launch.Boat.Engines)
+        {
+            if (OilCommand.Season(launch, engine, hottest: null, nights) is OilSeason season)
+            {
+                page.Line($"  Oil: {season.Selection.Explain(DisplayUnits.Metric).Answer} In the sump: {season.FittedSeason}.");
+            }
+        }
     }
 }

@@ -62,6 +62,9 @@ internal sealed class LaunchOptions
         };
     }
 
+    /// <summary>Whether the boat comes from files and not from the club.</summary>
+    internal bool AreFiles(ParseResult parsed) => parsed.GetValue(_specification) is not null || parsed.GetValue(_log) is not null;
+
     internal DisplayUnits Units(ParseResult parsed) => parsed.GetValue(_units) == "us" ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
 
     internal bool Json(ParseResult parsed) => parsed.GetValue(_json);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using MarineService.Core.Engines;
+using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
 using UnitsNet;
@@ -10,13 +11,13 @@ namespace MarineService.Core.Exchange;
 internal static class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -32,6 +33,8 @@ internal static class SpecificationsWire
         HourMeter? meter = null;
         List<EngineVariant> variants = [];
         List<ServiceTask?>? tasks = null;
+        PermittedOils? permitted = null;
+        LabelledOil? fitted = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -43,6 +46,8 @@ internal static class SpecificationsWire
                 case 1: meter = EnginesWire.ReadMeter(ref json); break;
                 case 2: variants = ReadVariants(ref json); break;
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
+                case 4: permitted = OilsWire.ReadPermitted(ref json); break;
+                case 5: fitted = OilsWire.ReadLabelled(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -61,9 +66,14 @@ internal static class SpecificationsWire
         }
 
         SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
-        return engine is null || json.Faults.Count > 0
-            ? null
-            : EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
+        if (engine is null || json.Faults.Count > 0)
+        {
+            return null;
+        }
+
+        EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
+        sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
+        return fitted is null ? sheet : sheet.WithFittedOil(fitted);
     }
 
     internal static BoatSpecification? ReadBoatSheet(ref JsonCursor json, DocumentHead head)
@@ -133,6 +143,17 @@ internal static class SpecificationsWire
 
         writer.WritePropertyName(names[3]);
         SchedulingWire.Write(writer, specification.Tasks);
+        if (specification.PermittedOils is not null)
+        {
+            writer.WritePropertyName(names[4]);
+            OilsWire.Write(writer, specification.PermittedOils);
+        }
+
+        if (specification.FittedOil is not null)
+        {
+            writer.WritePropertyName(names[5]);
+            OilsWire.Write(writer, specification.FittedOil);
+        }
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

@@ -34,6 +34,10 @@ internal sealed class WireUnits
         ("Cel", value => value),
         ("[degF]", value => UnitsNet.Temperature.FromDegreesFahrenheit(value).DegreesCelsius));
 
+    internal static WireUnits KinematicViscosity { get; } = new(("mm2/s", value => value), ("cSt", value => value));
+
+    internal static WireUnits TemperatureDifference { get; } = new(("K", value => value));
+
     internal string Canonical { get; }
 
     internal JsonEncodedText CanonicalText { get; }

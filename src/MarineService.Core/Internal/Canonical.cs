@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace MarineService.Core.Internal;
 
@@ -11,7 +12,9 @@ internal static class Canonical
 {
     internal static double Liters(Volume volume) => volume.Liters;
 
-    internal static double Celsius(Temperature temperature) => temperature.DegreesCelsius;
+    /// <summary>UnitsNet allocates to convert from degrees Fahrenheit, and goes by way of kelvins, which moves the last digits.</summary>
+    internal static double Celsius(Temperature temperature) =>
+        temperature.Unit == TemperatureUnit.DegreeFahrenheit ? (temperature.Value - 32) / 1.8 : temperature.DegreesCelsius;
 
     internal static double Millimeters(Length length) => length.Millimeters;
 
@@ -20,6 +23,10 @@ internal static class Canonical
     internal static double Kilowatts(Power power) => (double)power.Kilowatts;
 
     internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
+
+    internal static double MillipascalSeconds(DynamicViscosity viscosity) => viscosity.MillipascalSeconds;
+
+    internal static double Kelvins(TemperatureDelta difference) => difference.Kelvins;
 
     internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
 }

@@ -1,5 +1,6 @@
 using MarineService.Core.Exchange;
 using MarineService.Core.Internal;
+using MarineService.Core.Oils;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -26,7 +27,7 @@ internal static class Samples
         Period.FromMonths(12),
         Volume.FromLiters(5), Volume.FromLiters(0.5),
         Length.FromMillimeters(100), Length.FromMillimeters(500),
-        Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(90),
+        Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(90), Temperature.FromDegreesCelsius(-20),
         TemperatureDelta.FromKelvins(5),
         KinematicViscosity.FromCentistokes(100), KinematicViscosity.FromCentistokes(11),
         DynamicViscosity.FromMillipascalSeconds(20),
@@ -49,11 +50,48 @@ internal static class Samples
         new FindingRule("TEST-001", Severity.Act, "Gap too wide", "gap is {gap}", Citation.CommonPractice, "close it")
             .On("pulley 'crank'", Figure.Of("gap", 2.5, FigureUnit.Millimeter)),
         new ExplanationBuilder("Due now.").Add("by hours", "512.0 h").Build(Citation.CommonPractice),
-        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
         new MemoryStream([1, 2, 3]),
         new System.Buffers.ArrayBufferWriter<byte>(),
         .. OfTheClub(),
+        .. OfOils(),
     ];
+
+    /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
+    internal static IReadOnlyList<object>? WordsFor(System.Reflection.ParameterInfo parameter) =>
+        Words.TryGetValue($"{parameter.Member.DeclaringType!.Name}.{parameter.Name}", out object[]? words)
+        && parameter.ParameterType.IsInstanceOfType(words[0]) ? words : null;
+
+    private static readonly Dictionary<string, object[]> Words = new(StringComparer.Ordinal)
+    {
+        ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
+        ["CategoryClaim.issueYear"] = [2016],
+        ["CategoryClaim.text"] = ["CK-4", "E9-16"],
+        ["Evidence.sha256"] = ["e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"],
+        ["GearOilGrade.designation"] = ["75W-90", "90"],
+        ["LabelledOil.claims"] = [new[] { "CK-4" }],
+        ["LabelledOil.designation"] = ["15W-40"],
+        ["OilSelection.designations"] = [new[] { "10W-30", "15W-40" }],
+        ["PermittedOils.anyOf"] = [new[] { "CK-4", "CI-4" }],
+        ["PermittedOils.categories"] = [new[] { "CJ-4" }],
+        ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
+        ["SaeGrade.designation"] = ["15W-40", "30"],
+        ["ServiceCategory.name"] = ["CK-4", "FC-W"],
+    };
+
+    // What only words of the trade, or a test temperature of a standard, make.
+    private static IEnumerable<object> OfOils()
+    {
+        OilSelection selection = OilSelection.Among(PermittedOils.Of("10W-30", "15W-40").Requiring("CI-4"))
+            .ForColdestStart(Temperature.FromDegreesCelsius(-17));
+        return
+        [
+            CategoryClaim.Parse("CK-4"), CategoryClaim.Parse("E7"), CategoryClaim.Parse("E9").Category,
+            LabelledOil.Of("15W-40", "CK-4"), selection, selection.Judge(LabelledOil.Of("15W-40", "CK-4")),
+            FuelDilution.Of(KinematicViscosity.FromCentistokes(160), KinematicViscosity.FromCentistokes(137), KinematicViscosity.FromCentistokes(3)).Value,
+            ViscosityIndex.Of(KinematicViscosity.FromCentistokes(110), KinematicViscosity.FromCentistokes(14.5)).Value,
+            CategoryCoverage.Of(CategoryClaim.Parse("CK-4"), CategoryClaim.Parse("CI-4")),
+        ];
+    }
 
     // What only a calculation makes: a due list, a record and what they hold.
     private static IEnumerable<object> OfTheClub()

@@ -56,11 +56,10 @@ internal sealed class ValuePool
     /// <summary>Sets of good arguments, the target first (null for a static member); none when a type cannot be made.</summary>
     internal IEnumerable<(object? Target, object?[] Arguments)> Calls(MethodBase method)
     {
-        Type[] needs = method is ConstructorInfo || method.IsStatic
-            ? [.. method.GetParameters().Select(parameter => parameter.ParameterType)]
-            : [method.DeclaringType!, .. method.GetParameters().Select(parameter => parameter.ParameterType)];
-        IReadOnlyList<object?>[] choices = [.. needs.Select(Of)];
         ParameterInfo[] parameters = method.GetParameters();
+        bool hasTarget = method is not ConstructorInfo && !method.IsStatic;
+        IEnumerable<IReadOnlyList<object?>> arguments = parameters.Select(parameter => Samples.WordsFor(parameter) ?? Of(parameter.ParameterType));
+        IReadOnlyList<object?>[] choices = hasTarget ? [Of(method.DeclaringType!), .. arguments] : [.. arguments];
         int shift = choices.Length - parameters.Length;
         for (int i = 0; i < parameters.Length; i++)
         {
@@ -76,7 +75,6 @@ internal sealed class ValuePool
             yield break;
         }
 
-        bool hasTarget = needs.Length > method.GetParameters().Length;
         int all = choices.Aggregate(1, (product, choice) => Math.Min(Tries, product * choice.Count));
         for (int i = 0; i < all; i++)
         {
@@ -119,7 +117,7 @@ internal sealed class ValuePool
         }
     }
 
-    private IReadOnlyList<object> Of(Type type)
+    private List<object> Of(Type type)
     {
         Type wanted = Nullable.GetUnderlyingType(type) ?? type;
         if (_values.TryGetValue(wanted, out List<object>? known))
@@ -135,7 +133,7 @@ internal sealed class ValuePool
         return [.. _values.Values.SelectMany(values => values).Where(wanted.IsInstanceOfType).Distinct().Take(KeptForEachType)];
     }
 
-    private static IEnumerable<object> Lists(Type element, IReadOnlyList<object> elements)
+    private static IEnumerable<object> Lists(Type element, List<object> elements)
     {
         foreach (int count in new[] { 1, 2, 3 })
         {
