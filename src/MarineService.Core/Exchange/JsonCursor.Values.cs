@@ -116,7 +116,7 @@ internal ref partial struct JsonCursor
             return (int)value;
         }
 
-        Refuse(FormattableString.Invariant(min == max ? $"{min}" : $"a whole number from {min} to {max}"));
+        Refuse(min == max ? FormattableString.Invariant($"{min}") : FormattableString.Invariant($"a whole number from {min} to {max}"));
         return null;
     }
 

@@ -78,7 +78,7 @@ internal static partial class OilsWire
 
         if (kv100 >= kv40)
         {
-            json.Note("/viscosityAt100C", FormattableString.Invariant($"{kv100} mm2/s"), FormattableString.Invariant($"less than at 40 °C, {kv40} mm2/s"));
+            json.NoteMeaning("/viscosityAt100C", FormattableString.Invariant($"{kv100} mm2/s"), FormattableString.Invariant($"less than at 40 °C, {kv40} mm2/s"));
             return null;
         }
 
@@ -104,7 +104,7 @@ internal static partial class OilsWire
             {
                 if (grades.Exists(known => known.Grade == permitted.Grade))
                 {
-                    json.Note("/grade", $"'{permitted.Grade.Designation}'", "a grade that is not in the list yet");
+                    json.NoteMeaning("/grade", $"'{permitted.Grade.Designation}'", "a grade that is not in the list yet");
                 }
                 else
                 {
@@ -151,7 +151,7 @@ internal static partial class OilsWire
         json.Require(GradeMembers, seen, 0);
         if (hottest < coldest)
         {
-            json.Note("/hottest", FormattableString.Invariant($"{hottest} Cel"), FormattableString.Invariant($"at least the coldest, {coldest} Cel"));
+            json.NoteMeaning("/hottest", FormattableString.Invariant($"{hottest} Cel"), FormattableString.Invariant($"at least the coldest, {coldest} Cel"));
             return null;
         }
 
@@ -171,7 +171,7 @@ internal static partial class OilsWire
 
         if (SaeGradeText.Read(text, out SaeGrade? grade) is string expected)
         {
-            json.Note("", $"'{text}'", expected);
+            json.NoteMeaning("", $"'{text}'", expected);
         }
 
         return grade;
@@ -218,7 +218,7 @@ internal static partial class OilsWire
                 }
                 else
                 {
-                    json.Note("", $"'{text}'", CategoryTable.OneOfAll);
+                    json.NoteMeaning("", $"'{text}'", CategoryTable.OneOfAll);
                 }
             }
         }
@@ -244,7 +244,7 @@ internal static partial class OilsWire
                 }
                 else
                 {
-                    json.Note("", $"'{text}'", CategoryTable.OneOfAll);
+                    json.NoteMeaning("", $"'{text}'", CategoryTable.OneOfAll);
                 }
             }
         }
