@@ -44,14 +44,14 @@ internal static class Inputs
     {
         string number = text.TrimEnd('C', 'c', 'F', 'f');
         bool hasLetter = number.Length == text.Length - 1;
-        if (number.Length < text.Length - 1 || !double.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value))
+        if (number.Length < text.Length - 1 || !decimal.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal value))
         {
             return null;
         }
 
         Temperature temperature = (hasLetter ? text[^1] is 'F' or 'f' : isFahrenheit)
-            ? Temperature.FromDegreesFahrenheit(value)
-            : Temperature.FromDegreesCelsius(value);
+            ? Temperature.FromDegreesFahrenheit((double)value)
+            : Temperature.FromDegreesCelsius((double)value);
         return temperature.DegreesCelsius is >= -60 and <= 60 ? temperature : null;
     }
 
