@@ -27,6 +27,7 @@ internal static class DueRule
         if (state.Pending is DueBasis pending)
         {
             AtOnce(ref verdict, pending, state.PendingDay, state.PendingHours, history.AsOfDay);
+            verdict.Status = state.PendingSince < history.AsOfDay ? DueStatus.Overdue : verdict.Status;
         }
 
         return verdict;
@@ -81,8 +82,9 @@ internal static class DueRule
         }
 
         // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
+        // Hours never go back: what the last reading has reached already stays reached.
         int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
-        if (due.Hours is not long at || verdict.Now is null || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay))
+        if (due.Hours is not long at || verdict.Now is null || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay || verdict.Now.Estimate.Thousandths >= at))
         {
             verdict.HoursLimb = LimbState.Unknown;
             return default;

@@ -138,6 +138,12 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     {
         if (_state.Pending is null)
         {
+            _state.PendingSince = step.Day;
+        }
+
+        // A failed inspection says more than the happening that called for it; the task has waited since the happening all the same.
+        if (_state.Pending is null || (_state.Pending == DueBasis.Event && basis == DueBasis.FailedInspection))
+        {
             (_state.Pending, _state.PendingDay, _state.PendingKind) = (basis, step.Day, kind);
             _state.PendingHours = step.Hours?.Estimate.Thousandths;
         }
@@ -168,6 +174,14 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             return;
         }
 
+        // INTERVAL-31: entered beside a higher service that includes it, or with and without its reading, the work counts once.
+        if (_state.LastDoneInFull && _state.LastDoneDay == day && _state.LastDoneAt?.Estimate == hours?.Estimate)
+        {
+            _state.Pending = null;
+            return;
+        }
+
+        bool inFull = completion.ExchangedFraction is null or 1m || completed != task || _task.PartialExchange.ThresholdFraction is not null;
         if (completion.ExchangedFraction is decimal fraction && completed == task && !Credit(fraction, ref day, ref hours))
         {
             return;
@@ -184,7 +198,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             Anchor(due, day, hours);
         }
 
-        (_state.LastDoneDay, _state.LastDoneAt) = (step.Day, step.Hours);
+        (_state.LastDoneDay, _state.LastDoneAt, _state.LastDoneInFull) = (step.Day, step.Hours, inFull);
         _state.Pending = null;
     }
 

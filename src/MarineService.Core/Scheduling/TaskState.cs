@@ -24,6 +24,7 @@ internal struct TaskState
 
     internal int? LastDoneDay;
     internal HoursEstimate? LastDoneAt;
+    internal bool LastDoneInFull;
 
     internal int? GridOrigin;
     internal int GridNext;
@@ -31,6 +32,7 @@ internal struct TaskState
     /// <summary>A happening or a failed inspection that makes the task due at once; the earliest one.</summary>
     internal DueBasis? Pending;
     internal int PendingDay;
+    internal int PendingSince;
     internal long? PendingHours;
     internal string? PendingKind;
 }

@@ -1,0 +1,50 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Scheduling;
+using NodaTime;
+
+namespace MarineService.Core.Tests.Scheduling;
+
+public sealed class DueListAllocationTest
+{
+    [Fact]
+    public void Evaluate_PerTask_AllocatesTheResultAndItsSlotOnly()
+    {
+        LocalDate start = new(2020, 1, 1);
+        ServiceHistory history = ServiceHistory.Of(
+            HourMeter.Plain,
+            Enumerable.Range(0, 300).Select(i => (ServiceFact)Completion.Of($"task-{i % 40}", start.PlusDays(i * 5), EngineHours.FromHours(i * 4))),
+            start.PlusDays(1500));
+        TaskPlan forty = Plan(40);
+        TaskPlan eighty = Plan(80);
+        long perTask = (Bytes(eighty, history) - Bytes(forty, history)) / 40;
+
+        long result = ObjectSize(forty, history) + IntPtr.Size;
+        Assert.Equal(result, perTask);
+        Assert.Equal(Bytes(eighty, history), Bytes(eighty, history));
+    }
+
+    private static long ObjectSize(TaskPlan plan, ServiceHistory history)
+    {
+        TaskState state = default;
+        TaskVerdict verdict = default;
+        _ = new TaskDue(plan.Tasks[0], "main", in state, history, in verdict);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        _ = new TaskDue(plan.Tasks[0], "main", in state, history, in verdict);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
+    private static TaskPlan Plan(int tasks) =>
+        TaskPlan.Of(Enumerable.Range(0, tasks).Select(i => ServiceTask.Replace($"task-{i}", RandomHistory.Both(100, 12))));
+
+    private static long Bytes(TaskPlan plan, ServiceHistory history)
+    {
+        for (int i = 0; i < 3; i++)
+        {
+            DueList.Evaluate(plan, history);
+        }
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        DueList.Evaluate(plan, history);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+}
