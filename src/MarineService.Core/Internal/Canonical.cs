@@ -22,4 +22,14 @@ internal static class Canonical
     internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
 
     internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
+
+    internal static double Newtons(Force force) => force.Newtons;
+
+    internal static double NewtonMeters(Torque torque) => torque.NewtonMeters;
+
+    internal static double Kilowatts(Power power) => (double)power.Kilowatts;
+
+    internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
+
+    internal static double Hertz(Frequency frequency) => frequency.Hertz;
 }
