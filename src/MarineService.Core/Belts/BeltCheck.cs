@@ -69,7 +69,7 @@ public sealed class BeltCheck
             lines.Add(
                 Routing.NameOf(i),
                 $"{(Routing.Stops[i].Face == BeltFace.Back ? "back" : "ribs")}, wrap {FigureUnit.Degree.Write(stop.WrapDegrees, units)}, "
-                + $"{Rotation.Word(Routing.TurningOf(i).Sense)} at {FormattableString.Invariant($"{Math.Abs(Routing.SpeedRatioOf(i)):0.000}")} times crank speed, "
+                + $"{Rotation.Word(Routing.TurningOf(i).Sense)} at {FormattableString.Invariant($"{Math.Abs(Routing.SpeedRatio(i)):0.000}")} times crank speed, "
                 + $"then {FigureUnit.Millimeter.Write(stop.ExitSpanMm, units)} of span");
         }
 

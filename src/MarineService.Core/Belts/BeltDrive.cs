@@ -92,7 +92,6 @@ public sealed class BeltDrive
     /// <returns>The routing.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="stops"/> or one of its items is null.</exception>
     /// <exception cref="ArgumentException">A name is unknown or comes twice, the crank is missing, or fewer than two stops.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A face is not a defined value.</exception>
     public BeltRouting Route(IEnumerable<RoutingStop> stops) => Route([.. Guard.Items(stops).Select(Written)]);
 
     /// <summary>Reads a routing that somebody wrote down: "crank, tensioner(back), pump".</summary>
@@ -166,5 +165,5 @@ public sealed class BeltDrive
         face == crankFace ? CrankTurns.Sign : -CrankTurns.Sign);
 
     private static string Written(RoutingStop stop) =>
-        $"{Guard.NotNull(stop.PulleyName, "stops")}({(Guard.Defined(stop.Face, "stops") == BeltFace.Back ? "back" : "ribs")})";
+        $"{stop.PulleyName}({(stop.Face == BeltFace.Back ? "back" : "ribs")})";
 }

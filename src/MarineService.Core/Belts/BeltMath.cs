@@ -3,7 +3,7 @@ namespace MarineService.Core.Belts;
 /// <summary>The closed forms of a belt round oriented circles. Plain doubles, no allocation.</summary>
 /// <remarks>
 /// A counter-clockwise pulley lies to the left of the moving belt, a clockwise one to the right, so that each ordered pair of pulleys
-/// has exactly one span and nobody chooses among four tangents.
+/// has exactly one span and nobody chooses among four tangents. Source: geometry of common tangents, worked out and checked against polygons.
 /// </remarks>
 internal static class BeltMath
 {

@@ -21,7 +21,7 @@ public sealed partial class BeltRouting : IEquatable<BeltRouting>
         {
             (_pulleys[i], _faces[i]) = stops[i];
             _circles[i] = drive.Circle(_pulleys[i], _faces[i], stops[0].Face);
-            named[i] = new RoutingStop(drive.Pulleys[_pulleys[i]].Name, _faces[i]);
+            named[i] = RoutingStop.On(drive.Pulleys[_pulleys[i]].Name, _faces[i]);
         }
 
         Stops = Array.AsReadOnly(named);
@@ -75,7 +75,7 @@ public sealed partial class BeltRouting : IEquatable<BeltRouting>
     /// <param name="stop">The stop's place in the list, from 0.</param>
     /// <returns>The ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="stop"/> is not a place in the list.</exception>
-    public double SpeedRatioOf(int stop) => _circles[0].SignedRadiusMm / _circles[Place(stop)].SignedRadiusMm;
+    public double SpeedRatio(int stop) => _circles[0].SignedRadiusMm / _circles[Place(stop)].SignedRadiusMm;
 
     /// <summary>Whether both have the same stops in the same order, whatever drives they belong to.</summary>
     /// <param name="other">The other routing.</param>

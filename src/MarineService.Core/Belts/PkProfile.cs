@@ -48,13 +48,13 @@ public static class PkProfile
     private const double BallsToTip40Mm = 1.875;
     private const double BallsToTip37Mm = 1.805;
 
-    internal static Citation Diameters { get; } = Citation.Secondary("SAE J1459", "2022");
+    internal static Citation Diameters { get; } = Citation.Secondary("SAE J1459", "2022", "table of diameters");
 
     internal static Citation SmallestEffectiveDiameter { get; } = Citation.Published("ISO 9981", "2020", "5.2");
 
     internal static Citation Differential { get; } = Citation.Published("ISO 9981", "2020", "5.4");
 
-    internal static Citation J1596 { get; } = Citation.Secondary("SAE J1596", "cancelled 2019");
+    internal static Citation J1596 { get; } = Citation.Secondary("SAE J1596", "cancelled 2019", "as a whole");
 
     /// <summary>The effective diameter from the diameter measured over 2.50 mm balls laid in the grooves.</summary>
     /// <remarks>SAE J1459-2022 as summarized by others: 0.990 mm less, for both groove angles.</remarks>

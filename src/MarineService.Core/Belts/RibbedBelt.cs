@@ -51,8 +51,10 @@ public sealed class RibbedBelt
     /// <summary>Thickness from rib tip to back [mm].</summary>
     public double ThicknessMm { get; }
 
-    /// <summary>Mass of one rib's width of belt [kg/m].</summary>
-    public double MassPerRibKilogramsPerMeter { get; }
+    /// <summary>Mass of one rib's width of belt.</summary>
+    public LinearDensity MassPerRib => LinearDensity.FromKilogramsPerMeter(MassPerRibKilogramsPerMeter);
+
+    internal double MassPerRibKilogramsPerMeter { get; }
 
     internal double? EffectiveLengthMm => _effectiveLengthMm;
 
@@ -110,17 +112,18 @@ public sealed class RibbedBelt
         MassPerRibKilogramsPerMeter);
 
     /// <summary>The same belt with a weighed mass in place of the usual one.</summary>
-    /// <param name="kilogramsPerMeterAndRib">Mass of a metre of belt divided by its ribs; above 0 and up to 1 kg/m.</param>
+    /// <param name="massPerRib">Mass of a metre of belt divided by its ribs; above 0 and up to 1 kg/m.</param>
     /// <returns>A new belt.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside its range.</exception>
-    public RibbedBelt WithMassPerRib(double kilogramsPerMeterAndRib) => new(
+    public RibbedBelt WithMassPerRib(LinearDensity massPerRib) => new(
         Ribs,
         _effectiveLengthMm,
         _toleranceMm,
         EffectiveLineDifferentialMm,
         BackToPitchLineMm,
         ThicknessMm,
-        Guard.InRange(Guard.Positive(kilogramsPerMeterAndRib, "kg/m"), 0, 1, "kg/m", nameof(kilogramsPerMeterAndRib)));
+        Guard.InRange(
+            Guard.Positive(Canonical.KilogramsPerMeter(massPerRib), "kg/m", nameof(massPerRib)), 0, 1, "kg/m", nameof(massPerRib)));
 
     /// <summary>The designation, such as "6PK1910", as far as it is known.</summary>
     /// <returns>Invariant text.</returns>

@@ -142,6 +142,23 @@ public sealed class TensionerCheck
             : Answer.NotKnown<Torque>([.. Arm.Missing]);
     }
 
+    /// <summary>The shortest belt that can be lifted over the pulleys' flanges with the arm held back.</summary>
+    /// <remarks>
+    /// 1.003 times the path with the arm at its slackest, plus twice the minus tolerance of the belt, plus 0.77 in, plus 6.28 flange heights:
+    /// SAE J1596 (cancelled 2019), fitting allowance, as summarized by others.
+    /// </remarks>
+    /// <param name="flangeHeight">How far flanges stand above the belt's seat; from 0 to 50 mm.</param>
+    /// <returns>The effective length, or what is missing.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="flangeHeight"/> is outside its range.</exception>
+    public Answer<Length> SmallestBeltToFit(Length flangeHeight)
+    {
+        double flangeMm = Guard.InRange(Canonical.Millimeters(flangeHeight), 0, 50, "mm", nameof(flangeHeight));
+        return Shortest.IsKnown
+            ? Answer.Known(Length.FromMillimeters(TensionerMath.SmallestBeltMm(
+                Canonical.Millimeters(Shortest.Value), Routing.Drive.Belt.ToleranceMm, flangeMm)))
+            : Answer.NotKnown<Length>([.. Shortest.Missing]);
+    }
+
     /// <summary>Where the arm stands, what is left, and how to release it.</summary>
     /// <param name="units">Which units to write.</param>
     /// <returns>Structured lines.</returns>

@@ -27,9 +27,7 @@ internal static class Canonical
 
     internal static double NewtonMeters(Torque torque) => torque.NewtonMeters;
 
-    internal static double Kilowatts(Power power) => (double)power.Kilowatts;
-
-    internal static double RevolutionsPerMinute(RotationalSpeed speed) => speed.RevolutionsPerMinute;
+    internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
 }
