@@ -46,7 +46,7 @@ public sealed class BeltRoutingTest
             Assert.Equal(row.Number("exit_span_length"), stops[i].ExitSpanMm, Tolerance);
             Assert.Equal(row.Number("sense") > 0, stops[i].TurnsCounterClockwise);
             Assert.Equal(row["turns_with_crank"] == "with", routing.TurningOf(i).IsSameTurningAs(routing.Drive.CrankTurns));
-            Assert.Equal(row.Number("speed_ratio_to_first"), routing.SpeedRatioOf(i), Tolerance);
+            Assert.Equal(row.Number("speed_ratio_to_first"), routing.SpeedRatio(i), Tolerance);
             Assert.Equal(stops[i].ArcMm, stops[i].PitchRadiusMm * row.Number("wrap_deg") * Math.PI / 180, 1e-5);
         }
     }
@@ -97,8 +97,8 @@ public sealed class BeltRoutingTest
     {
         // SAE J1459, as summarized by others: effective diameters are a known mistake.
         BeltRouting s07 = Layouts.Routing("S07");
-        Assert.Equal(2.718750, s07.SpeedRatioOf(3), 1e-6);
-        Assert.NotEqual(170.0 / 60, s07.SpeedRatioOf(3), 0.1);
+        Assert.Equal(2.718750, s07.SpeedRatio(3), 1e-6);
+        Assert.NotEqual(170.0 / 60, s07.SpeedRatio(3), 0.1);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class BeltRoutingTest
         double[] turns = [3000, -5649.35, 4209.68, 8156.25, -3942.60, 3625.00, -5359.34];
         for (int i = 0; i < turns.Length; i++)
         {
-            Assert.Equal(turns[i], 3000 * s07.SpeedRatioOf(i), 0.005);
+            Assert.Equal(turns[i], 3000 * s07.SpeedRatio(i), 0.005);
         }
     }
 
@@ -139,7 +139,7 @@ public sealed class BeltRoutingTest
     {
         BeltRouting routing = Layouts.Routing("G04");
         Assert.Throws<ArgumentOutOfRangeException>("stop", () => routing.TurningOf(3));
-        Assert.Throws<ArgumentOutOfRangeException>("stop", () => routing.SpeedRatioOf(-1));
+        Assert.Throws<ArgumentOutOfRangeException>("stop", () => routing.SpeedRatio(-1));
         Assert.Throws<ArgumentException>("into", () => routing.TryGetGeometry(new StopGeometry[2], out _));
     }
 }

@@ -15,8 +15,8 @@ internal static class BruteForce
             {
                 yield return drive.Route(
                     [
-                        new RoutingStop(drive.Crank.Name, drive.Crank.IntendedFace),
-                        .. order.Select((pulley, i) => new RoutingStop(
+                        RoutingStop.On(drive.Crank.Name, drive.Crank.IntendedFace),
+                        .. order.Select((pulley, i) => RoutingStop.On(
                             pulley.Name, free ? (BeltFace)((choice >> i) & 1) : pulley.IntendedFace)),
                     ]);
             }
