@@ -53,6 +53,14 @@ public sealed class FigureUnit
     /// <summary>Millimetres; inches.</summary>
     public static FigureUnit Millimeter { get; } = new("mm", "mm", "0.0", "in", "0.000", value => Length.FromMillimeters(value).Inches);
 
+    /// <summary>Millimetres aside for each 100 mm along; inches a foot.</summary>
+    public static FigureUnit MillimeterPerDecimeter { get; } =
+        new("mm/dm", "mm per 100 mm", "0.00", "in/ft", "0.000", value => value * (12 / 100.0));
+
+    /// <summary>Millimetres for each degree; inches for each degree.</summary>
+    public static FigureUnit MillimeterPerDegree { get; } =
+        new("mm/deg", "mm per degree", "0.00", "in per degree", "0.0000", value => Length.FromMillimeters(value).Inches);
+
     /// <summary>Metres a second; feet a minute.</summary>
     public static FigureUnit MeterPerSecond { get; } =
         new("m/s", "m/s", "0.0", "ft/min", "0", value => Speed.FromMetersPerSecond(value).FeetPerMinute);

@@ -29,4 +29,12 @@ internal static class Canonical
     internal static double Kelvins(TemperatureDelta difference) => difference.Kelvins;
 
     internal static double KilogramsPerCubicMeter(Density density) => density.KilogramsPerCubicMeter;
+
+    internal static double Newtons(Force force) => force.Newtons;
+
+    internal static double NewtonMeters(Torque torque) => torque.NewtonMeters;
+
+    internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
+
+    internal static double Hertz(Frequency frequency) => frequency.Hertz;
 }
