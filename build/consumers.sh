@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Packs the library and runs strangers' programs against the package: the readme's first block, unchanged, and a log from JSON.
 # All must print the same, byte for byte, on the net10.0 and the netstandard2.0 build, and compiled ahead of time where a linker is there.
+# With --mono also as a .NET Framework program on Mono.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 work=$(mktemp -d)
@@ -8,7 +9,7 @@ trap 'rm -rf "$work"' EXIT
 cp -r tests/Consumers "$work/consumers"
 rm -rf "$work"/consumers/*/bin "$work"/consumers/*/obj
 
-dotnet pack src/MarineService.Core -c Release -o "$work/feed" --nologo -v quiet
+build/pack.sh "$work/feed" > "$work/pack.log" || { cat "$work/pack.log" >&2; exit 1; }
 version=$(basename "$work"/feed/MarineService.Core.*.nupkg .nupkg | sed 's/^MarineService\.Core\.//')
 
 # A private package folder: the shared one keeps the first package of a version that it ever saw.
@@ -55,4 +56,11 @@ if command -v clang > /dev/null || command -v gcc > /dev/null; then
     echo "consumers agree: compiled ahead of time"
 else
     echo "no clang or gcc here: nothing compiled ahead of time"
+fi
+
+if [ "${1:-}" = --mono ]; then
+    dotnet build "$work/consumers/Mono" -c Release --nologo -v quiet -p:MarineServiceVersion="$version"
+    mono "$work/consumers/Mono/bin/Release/net48/Consumer.exe" | tr -d '\r' > "$work/Mono.out"
+    cmp "$work/Net10.out" "$work/Mono.out"
+    echo "consumers agree: $(mono --version | head -n 1)"
 fi
