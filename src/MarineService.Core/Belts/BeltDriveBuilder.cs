@@ -83,7 +83,8 @@ public sealed class BeltDriveBuilder
     /// <summary>Says how the engine's maker routes the belt, in the direction of its travel.</summary>
     /// <param name="stops">Names, each with "(ribs)" or "(back)" where the face is not the one that the rim is made for.</param>
     /// <returns>This builder.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="stops"/> or one of its items is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="stops"/> is null.</exception>
+    /// <exception cref="ArgumentException">An item is null.</exception>
     public BeltDriveBuilder RoutedAs(params string[] stops)
     {
         _routing = [.. Guard.Items(stops)];

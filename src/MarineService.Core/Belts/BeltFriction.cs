@@ -9,13 +9,12 @@ namespace MarineService.Core.Belts;
 /// </remarks>
 public sealed class BeltFriction
 {
-    internal const double DesignRibs = 0.4413;
-    internal const double DesignBack = 0.30;
+    private const double DesignBack = 0.30;
 
     private BeltFriction(double ribs, double back) => (RibsRatio, BackRatio) = (ribs, back);
 
     /// <summary>The design figures: 0.4413 for ribs, 0.30 for the back.</summary>
-    public static BeltFriction Design { get; } = new(DesignRibs, DesignBack);
+    public static BeltFriction Design { get; } = new(Math.Log(4) / Math.PI, DesignBack);
 
     /// <summary>Effective coefficient of ribs in grooves, the wedging included.</summary>
     public double RibsRatio { get; }

@@ -43,7 +43,7 @@ public sealed class Tensioner
     /// <summary>The spring's moment on the arm where the pulley is drawn, or null when not known or without a spring.</summary>
     public Torque? SpringTorque => _torqueNewtonMeters is double torque ? Torque.FromNewtonMeters(torque) : null;
 
-    /// <summary>How much the moment grows for each degree that the arm is turned against the spring [N·m per degree].</summary>
+    /// <summary>How much the moment grows for each degree that the arm is turned against the spring, in newton metres for each degree; 0 or more.</summary>
     public double SpringRateNewtonMetersPerDegree { get; }
 
     /// <summary>The sense in which the spring pushes the arm, seen from the pulley end; null when it follows from take-up where drawn.</summary>

@@ -56,7 +56,7 @@ public sealed class TensionCheckTest
     public void LeastPull_ForTheAlternatorAlone_IsTheWorkedOne()
     {
         // 102.4446 N over a wrap of 118.0094 degrees, less the 32.9286 N that the pump adds before it: 36.22 N.
-        double needed = TensionMath.LeastSlackNewtons(102.4446, 0.4413, 118.009408320 * Math.PI / 180);
+        double needed = TensionMath.LeastSlackNewtons(102.4446, Math.Log(4) / Math.PI, 118.009408320 * Math.PI / 180);
         Assert.Equal(36.22, needed - 32.9286, 0.01);
     }
 

@@ -28,8 +28,8 @@ public sealed class WorkedExamplesTest
         ["W06 difference"] = [Crossed(50, 30, 500) - Open(50, 30, 500)],
         ["W07 length"] = [Open(0.3, 0.6, 0.9)],
         ["W08 length"] = [Open(0.2, 0.6, 2.4)],
-        ["W09 crossed length"] = [Crossed(500, 100, 3000)],
-        ["W09 open length"] = [Open(500, 100, 3000)],
+        ["W09 crossed belt length"] = [Crossed(500, 100, 3000)],
+        ["W09 open belt length"] = [Open(500, 100, 3000)],
         ["W10 centre distance"] = [Root(c => Open(6, 4, c) - 54, 10, 30)],
         ["W10 small pulley"] = [OpenWrap(6, 4, 19.12, small: true) / Degree],
         ["W11 length"] = [Open(105, 393, 697) / 1000],
@@ -46,7 +46,7 @@ public sealed class WorkedExamplesTest
         ["W22 torque"] = [(600 - (600 / TensionMath.LimitRatio(0.25, 120 * Degree))) * 8],
         ["W23 width"] = [W23WidthMillimeters()],
         ["W24 speed"] = [Math.Sqrt(1200 / (3 * 0.6))],
-        ["W24 greatest power"] = [Power(800, 800 / TensionMath.LimitRatio(0.3, 120 * Degree), Math.Sqrt(1200 / (3 * 0.6)))],
+        ["W24 power"] = [Power(800, 800 / TensionMath.LimitRatio(0.3, 120 * Degree), Math.Sqrt(1200 / (3 * 0.6)))],
         ["W25 torque on large shaft"] = [W25Pull() * 0.6],
         ["W25 power"] = [W25Pull() * W25Speed() / 1000],
         ["W26 power"] = [FixedCentersKilowatts(2000, 0.3, 150 * Degree, TensionMath.SpeedMetersPerSecond(200, 500))],
@@ -111,7 +111,7 @@ public sealed class WorkedExamplesTest
             or "W26 power" or "W27 power" or "W29 T2" or "W29 power" or "W30 speed";
 
     private static string Key(IReadOnlyDictionary<string, string> row) =>
-        row["id"] == "W02" && row["quantity"] == "length" ? "W02 length" : $"{row["id"]} {row["quantity"]}";
+        $"{row["id"]} {(row["id"] == "W09" ? row["topic"] : row["quantity"])}";
 
     private static IEnumerable<(double Value, double Half)> Numbers(string text)
     {
