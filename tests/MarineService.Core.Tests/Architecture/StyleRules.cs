@@ -57,9 +57,9 @@ internal static class StyleRules
         select $"{Library.Describe(field)} is a list in a record that leaves Equals to the compiler";
 
     /// <summary>A struct is read-only, small, and one number.</summary>
+    /// <remarks>But for StopGeometry, which a caller's span is filled with: as a class it could not be written without allocating.</remarks>
     internal static IEnumerable<string> StructsAreSmallReadOnlyScalars(IEnumerable<Type> types) =>
         from type in types
-        // A table row that a caller's span is filled with: as a class it could not be written without allocating.
         where type.IsVisible && type.IsValueType && !type.IsEnum && type.Name != "StopGeometry"
         let fields = type.GetFields(Library.Declared).Where(field => !field.IsStatic).ToArray()
         from fault in new[]

@@ -12,7 +12,7 @@ internal static class UnitNames
         "Ratio", "Fraction",
 
         // Length, area, angle.
-        "Mm", "Millimeters", "MmPerDegree", "NewtonMetersPerDegree", "M", "Meters", "Mm2", "Rad", "Radians", "Deg", "Degrees",
+        "Mm", "Millimeters", "Degree", "M", "Meters", "Mm2", "Rad", "Radians", "Deg", "Degrees",
 
         // Time and turning.
         "Hours", "Hour", "Minutes", "Minute", "Seconds", "Second", "Days", "Day", "Months", "Month", "Years", "Year", "Rpm", "Hz", "Hertz",

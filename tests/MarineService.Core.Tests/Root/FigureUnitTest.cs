@@ -18,6 +18,7 @@ public sealed class FigureUnitTest
         { nameof(FigureUnit.LiterPerMinute), 3.785411784 * 9, 9 },
         { nameof(FigureUnit.Millimeter), 25.4, 1 },
         { nameof(FigureUnit.MillimeterPerDegree), 25.4, 1 },
+        { nameof(FigureUnit.MillimeterPerDecimeter), 100.0 / 12, 1 },
         { nameof(FigureUnit.MeterPerSecond), 0.3048 * 100 / 60, 100 },
         { nameof(FigureUnit.DegreeCelsius), -40, -40 },
         { nameof(FigureUnit.DegreeCelsius), 100, 212 },
