@@ -1,0 +1,60 @@
+using System.Text;
+using FsCheck.Xunit;
+using MarineService.Core.Exchange;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
+using MarineService.Core.Tests.Scheduling;
+using NodaTime;
+
+namespace MarineService.Core.Tests.Exchange;
+
+/// <summary>Laws of documents, units and series on random histories.</summary>
+public sealed class RoundTripLawTest
+{
+    [Property]
+    public void DataSheetAndLog_WrittenAndRead_GiveTheSameDueList(int seed)
+    {
+        RandomHistory history = new(seed);
+        ServiceLog log = ServiceLog.Of(history.Facts.Select(LogEntry.Of));
+        string text = ServiceLogJson.ToText(log);
+        ServiceLog read = ServiceLogJson.Read(Encoding.UTF8.GetBytes(text)).Value;
+        Assert.Equal(text, ServiceLogJson.ToText(read));
+        byte[] sheet = Encoding.UTF8.GetBytes(EngineSpecificationJson.ToText(RandomHistory.Specification));
+        Assert.Equal(
+            RandomHistory.Lines(log.DueList(RandomHistory.Specification, history.Last)),
+            RandomHistory.Lines(read.DueList(EngineSpecificationJson.Read(sheet).Value, history.Last)));
+    }
+
+    [Property]
+    public void Units_ChangeWordsAlone_NeverADecision(int seed)
+    {
+        RandomHistory history = new(seed);
+        DueList due = RandomHistory.List(history.Facts, history.Last);
+        foreach (TaskDue task in due.Tasks)
+        {
+            // Hours and dates are the same in both systems, so the whole explanation is.
+            Assert.Equal(task.Explain(DisplayUnits.Metric).ToString(), task.Explain(DisplayUnits.UsCustomary).ToString());
+        }
+
+        Assert.Equal(Decisions(DueListJson.ToText(due)), Decisions(DueListJson.ToText(due, DisplayUnits.UsCustomary)));
+    }
+
+    [Property]
+    public void FixedGrid_FromAMonthEnd_NeverDrifts(byte monthsAfter, byte completions)
+    {
+        LocalDate origin = new LocalDate(2000, 1, 31).PlusMonths(monthsAfter);
+        ServiceLog log = ServiceLog.Empty.With(GridOrigin.Of(origin, "survey"));
+        EngineSpecification sheet = EngineSpecification.Named("Corrie 60P")
+            .With(ServiceTask.Inspect("survey", ServiceInterval.OfMonths(1)).WithAnchorPolicy(AnchorPolicy.FixedGrid));
+        for (int k = 1; k <= 1 + (completions % 24); k++)
+        {
+            LocalDate due = log.DueList(sheet, origin.PlusMonths(k - 1))["survey"].IntervalDue.Date!.Value;
+            Assert.Equal(origin.PlusMonths(k), due);
+            log = log.With(Completion.Passed("survey", due));
+        }
+    }
+
+    private static string[] Decisions(string json) =>
+        [.. json.Split('\n').Where(line => line.Contains("\"status\"", StringComparison.Ordinal) || line.Contains("\"due", StringComparison.Ordinal))];
+}
