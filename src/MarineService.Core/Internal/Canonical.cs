@@ -37,4 +37,10 @@ internal static class Canonical
     internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
+
+    internal static double Kilopascals(Pressure pressure) => pressure.Kilopascals;
+
+    internal static double Radians(Angle angle) => angle.Radians;
+
+    internal static double SquareMeters(Area area) => area.SquareMeters;
 }

@@ -1,0 +1,337 @@
+namespace MarineService.Core.Fluids;
+
+/// <summary>What an oil change knows after each event: plain sums of what was measured, and the estimate made from them.</summary>
+/// <remarks>
+/// <para>All in liters of oil at 15 °C. Three unknowns are estimated together, with their covariances: the level (oil in
+/// the sump less what it holds at the full mark; negative is room), the filter's volume, and the service fill. Every
+/// event is linear in them, so the estimate is the Kalman filter, the same as weighted least squares.</para>
+/// <para>Moves: drain, level -D. Filter off into the measure, level +filter (the measure counted it). Pour, level +F.
+/// Run, level -(filter - what it was primed with). Observations: a settled dipstick sees the level; an empty sump should
+/// hold the residual, which sees level - filter + service fill.</para>
+/// </remarks>
+internal struct AccountState
+{
+    // The estimate: means, then the upper triangle of the covariance.
+    private double _level;
+    private double _filter;
+    private double _fill;
+    private double _ll;
+    private double _lf;
+    private double _ls;
+    private double _ff;
+    private double _fs;
+    private double _ss;
+
+    // What is in the filter while it is not full.
+    private double _primed;
+    private double _primedVariance;
+
+    // The sums of what was measured.
+    private double _before;
+    private double _beforeVariance;
+    private double _drained;
+    private double _drainedVariance;
+    private double _poured;
+    private double _pouredVariance;
+    private double _after;
+    private double _afterVariance;
+
+    private Marks _marks;
+
+    [Flags]
+    private enum Marks : ushort
+    {
+        None = 0,
+        LevelKnown = 1,
+        BeforeKnown = 2,
+        FilterSaid = 4,
+        FilterOff = 8,
+        Emptied = 16,
+        FilterDry = 32,
+        Drained = 64,
+        Closed = 128,
+        Poured = 256,
+        AfterKnown = 512,
+        Replaced = 1024,
+        ByPlug = 2048,
+        ByExtractor = 4096,
+    }
+
+    /// <summary>Oil in the sump less what it holds at the full mark.</summary>
+    internal readonly double Level => _level;
+
+    internal readonly double LevelVariance => _ll;
+
+    internal readonly double FilterVolume => _filter;
+
+    internal readonly bool LevelKnown => Has(Marks.LevelKnown);
+
+    internal readonly bool BeforeKnown => Has(Marks.BeforeKnown);
+
+    internal readonly bool AfterKnown => Has(Marks.AfterKnown);
+
+    internal readonly bool HasDrain => Has(Marks.Drained);
+
+    internal readonly bool HasPour => Has(Marks.Poured);
+
+    /// <summary>Something was poured or drawn off.</summary>
+    internal readonly bool HasMoved => HasPour || _poured != 0;
+
+    internal readonly bool DrainClosed => Has(Marks.Closed);
+
+    internal readonly bool FilterSaid => Has(Marks.FilterSaid);
+
+    internal readonly bool FilterOff => Has(Marks.FilterOff);
+
+    /// <summary>The old filter's oil is in the measure of the drain.</summary>
+    internal readonly bool FilterCounted => Has(Marks.Emptied) && HasDrain;
+
+    /// <summary>The old filter's oil went away unmeasured.</summary>
+    internal readonly bool FilterLost => FilterOff && !FilterCounted;
+
+    /// <summary>The new filter has not been filled by a run yet.</summary>
+    internal readonly bool FilterDry => Has(Marks.FilterDry);
+
+    /// <summary>Measured and expected drain disagreed, so the estimate took the one that leaves less room.</summary>
+    internal readonly bool DrainDisputed => Has(Marks.Replaced);
+
+    internal readonly double Primed => FilterDry ? _primed : 0;
+
+    internal readonly double InFilter => FilterDry ? _primed : _filter;
+
+    internal readonly double InFilterVariance => FilterDry ? _primedVariance : _ff;
+
+    internal readonly double InSump => _level + _fill - _filter;
+
+    internal readonly double InEngine => InSump + InFilter;
+
+    internal readonly double InEngineVariance =>
+        FilterDry ? _ll + _ff + _ss + 2 * (_ls - _lf - _fs) + _primedVariance : _ll + _ss + 2 * _ls;
+
+    internal readonly double InSumpVariance => _ll + _ff + _ss + 2 * (_ls - _lf - _fs);
+
+    /// <summary>Room below full before the change.</summary>
+    internal readonly double RoomBefore => -_before;
+
+    internal readonly double BeforeVariance => _beforeVariance;
+
+    internal readonly double Drained => _drained;
+
+    internal readonly double DrainedVariance => _drainedVariance;
+
+    /// <summary>Poured, primed included, drawn off taken away.</summary>
+    internal readonly double Poured => _poured;
+
+    internal readonly double PouredVariance => _pouredVariance;
+
+    internal readonly double RoomAfter => -_after;
+
+    internal readonly double AfterVariance => _afterVariance;
+
+    internal readonly bool ByExtractorOnly => Has(Marks.ByExtractor) && !Has(Marks.ByPlug);
+
+    internal static AccountState At(Sump sump)
+    {
+        AccountState state = default;
+        state._filter = sump.FilterLiters;
+        state._ff = FluidMath.Square(sump.FilterSigmaLiters);
+        state._fill = sump.ServiceFillLiters;
+        state._ss = FluidMath.Square(sump.ServiceFillSigmaLiters);
+        return state;
+    }
+
+    internal void ReadBefore(double level, double variance)
+    {
+        (_level, _ll) = (level, variance);
+        (_before, _beforeVariance) = (level, variance);
+        _marks |= Marks.LevelKnown | Marks.BeforeKnown;
+    }
+
+    /// <summary>A second reading before anything has moved: both count.</summary>
+    internal void ReadBeforeAgain(double level, double variance)
+    {
+        Observe(1, 0, 0, level - _level, variance);
+        (_before, _beforeVariance) = (_level, _ll);
+    }
+
+    internal void Drain(BaseVolume measured, DrainMethod method)
+    {
+        _level -= measured.Liters;
+        _ll += measured.Variance;
+        _drained += measured.Liters;
+        _drainedVariance += measured.Variance;
+        _marks |= Marks.Drained | (method == DrainMethod.DrainPlug ? Marks.ByPlug : Marks.ByExtractor);
+        _marks &= ~Marks.AfterKnown;
+    }
+
+    internal void TakeFilterOff(bool emptiedIntoMeasure)
+    {
+        _marks |= Marks.FilterSaid | Marks.FilterOff | Marks.FilterDry | (emptiedIntoMeasure ? Marks.Emptied : Marks.None);
+        (_primed, _primedVariance) = (0, 0);
+    }
+
+    internal void KeepFilter() => _marks |= Marks.FilterSaid;
+
+    internal void Prime(BaseVolume measured)
+    {
+        _primed += measured.Liters;
+        _primedVariance += measured.Variance;
+        _poured += measured.Liters;
+        _pouredVariance += measured.Variance;
+    }
+
+    internal void Pour(BaseVolume measured)
+    {
+        _level += measured.Liters;
+        _ll += measured.Variance;
+        _poured += measured.Liters;
+        _pouredVariance += measured.Variance;
+        _marks |= Marks.Poured;
+        _marks &= ~Marks.AfterKnown;
+    }
+
+    internal void DrawOff(BaseVolume measured)
+    {
+        _level -= measured.Liters;
+        _ll += measured.Variance;
+        _poured -= measured.Liters;
+        _pouredVariance += measured.Variance;
+        _marks &= ~Marks.AfterKnown;
+    }
+
+    /// <summary>The pump fills the filter from the sump.</summary>
+    internal void Run()
+    {
+        if (!FilterDry)
+        {
+            return;
+        }
+
+        _level += _primed - _filter;
+        _ll += _ff - 2 * _lf + _primedVariance;
+        _lf -= _ff;
+        _ls -= _fs;
+        _marks &= ~(Marks.FilterDry | Marks.AfterKnown);
+    }
+
+    /// <summary>A settled dipstick: the last one closes the fill sum, every one sharpens the estimate.</summary>
+    internal void ReadAfter(double level, double variance)
+    {
+        (_after, _afterVariance) = (level, variance);
+        _marks |= Marks.AfterKnown;
+        if (LevelKnown)
+        {
+            Observe(1, 0, 0, level - _level, variance);
+        }
+        else
+        {
+            (_level, _ll, _lf, _ls) = (level, variance, 0, 0);
+            _marks |= Marks.LevelKnown;
+        }
+    }
+
+    /// <summary>What left the engine by the sums: the measure, and the filter's oil when the measure did not count it.</summary>
+    internal readonly double Out(Sump sump) => _drained + (FilterLost ? sump.FilterLiters : 0);
+
+    internal readonly double OutVariance(Sump sump) =>
+        _drainedVariance + (FilterLost ? FluidMath.Square(sump.FilterSigmaLiters) : 0);
+
+    /// <summary>Service fill less the residual, less the room before, less the filter unless the measure counted it.</summary>
+    internal readonly double ExpectedDrain(Sump sump, double residual) =>
+        sump.ServiceFillLiters - residual - RoomBefore - (FilterCounted ? 0 : sump.FilterLiters);
+
+    internal readonly double DrainDifferenceVariance(Sump sump, double residualVariance) =>
+        _drainedVariance + FluidMath.Square(sump.ServiceFillSigmaLiters) + residualVariance + _beforeVariance
+        + (FilterCounted ? 0 : FluidMath.Square(sump.FilterSigmaLiters));
+
+    /// <summary>The fill that the drain and the two readings explain; a filter not yet filled is allowed for.</summary>
+    internal readonly double ExpectedFill(Sump sump) =>
+        Out(sump) + RoomBefore - RoomAfter - (FilterDry ? sump.FilterLiters - _primed : 0);
+
+    internal readonly double FillDifferenceVariance(Sump sump)
+    {
+        // The filter enters once through what left uncounted and once through what is not filled yet; they cancel.
+        bool filterCounts = FilterLost != FilterDry;
+        return _pouredVariance + _drainedVariance + _beforeVariance + _afterVariance
+            + (filterCounts ? FluidMath.Square(sump.FilterSigmaLiters) : 0) + (FilterDry ? _primedVariance : 0);
+    }
+
+    /// <summary>
+    /// Ends the drain: the filter's oil that the measure counted goes back to the account of the sump, and what an empty
+    /// sump should hold is weighed against what the sums say.
+    /// </summary>
+    /// <remarks>
+    /// When the two agree within the band, the estimate takes both in. When they do not, one of them is wrong and nobody
+    /// knows which: the estimate then takes the one that leaves less room, so that the next pour errs on the safe side.
+    /// </remarks>
+    internal void CloseDrain(Sump sump, double fineBand)
+    {
+        if (DrainClosed)
+        {
+            return;
+        }
+
+        _marks |= Marks.Closed;
+        if (FilterCounted)
+        {
+            _level += _filter;
+            _ll += 2 * _lf + _ff;
+            _lf += _ff;
+            _ls += _fs;
+        }
+
+        if (!HasDrain || FindResidual(sump) is not Sump.Residual left)
+        {
+            return;
+        }
+
+        double difference = BeforeKnown ? _drained - ExpectedDrain(sump, left.Liters) : 0;
+        double variance = left.SigmaLiters * left.SigmaLiters;
+        if (BeforeKnown && Math.Abs(difference) <= fineBand)
+        {
+            Observe(1, -1, 1, left.Liters - (_level - _filter + _fill), variance);
+            return;
+        }
+
+        if (!BeforeKnown || difference > 0)
+        {
+            _level = left.Liters - _fill + _filter;
+            _ll = variance + _ss + _ff - 2 * _fs;
+            _lf = _ff - _fs;
+            _ls = _fs - _ss;
+        }
+
+        _marks |= Marks.LevelKnown | (BeforeKnown ? Marks.Replaced : Marks.None);
+    }
+
+    /// <summary>What the best of the ways of draining that were used leaves behind.</summary>
+    internal readonly Sump.Residual? FindResidual(Sump sump) =>
+        sump.FindResidual(Has(Marks.ByPlug) ? DrainMethod.DrainPlug : DrainMethod.Extractor);
+
+    private readonly bool Has(Marks marks) => (_marks & marks) == marks;
+
+    /// <summary>Takes in one observation hᵀx with the given innovation and noise.</summary>
+    private void Observe(double hl, double hf, double hs, double innovation, double noise)
+    {
+        double gl = _ll * hl + _lf * hf + _ls * hs;
+        double gf = _lf * hl + _ff * hf + _fs * hs;
+        double gs = _ls * hl + _fs * hf + _ss * hs;
+        double spread = hl * gl + hf * gf + hs * gs + noise;
+        if (spread <= 0)
+        {
+            // Everything is said to be exact already: there is nothing left to weigh.
+            return;
+        }
+
+        double share = 1 / spread;
+        _level += gl * share * innovation;
+        _filter += gf * share * innovation;
+        _fill += gs * share * innovation;
+        _ll -= gl * gl * share;
+        _lf -= gl * gf * share;
+        _ls -= gl * gs * share;
+        _ff -= gf * gf * share;
+        _fs -= gf * gs * share;
+        _ss -= gs * gs * share;
+    }
+}

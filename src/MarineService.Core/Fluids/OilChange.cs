@@ -1,0 +1,119 @@
+namespace MarineService.Core.Fluids;
+
+/// <summary>The account of an oil change: one event after another, each with what is in the engine now, how sure, and how much more may be poured.</summary>
+/// <remarks>
+/// <para>An account never changes: every event gives a new one that knows the one before. An event that cannot be right
+/// is refused: the new account says why in <see cref="Findings"/>, and what was known stays known. An event that can be
+/// right but is odd is taken in and remarked on.</para>
+/// <para>The oil in the sump is an estimate with a standard uncertainty. Pours and drains move it; settled readings and
+/// the book's figures for an empty sump are weighed in by their uncertainties (weighted least squares). When drain and
+/// book disagree, it takes the one that leaves less room, so that the next pour errs on the safe side.</para>
+/// <para>Hot oil burns. The engine's own manual goes first wherever it differs.</para>
+/// </remarks>
+/// <example><code>
+/// OilChange change = OilChange.Begin(sump, DipstickReading.OfRange(0.6))
+///     .Drained(MeasuringVessel.WorkshopJug.Read(Volume.FromLiters(5.5), Temperature.FromDegreesCelsius(70)))
+///     .FilterChanged(oldEmptiedIntoMeasure: true);
+/// Answer&lt;SafePour&gt; next = change.NextSafePour();
+/// </code></example>
+public sealed partial class OilChange
+{
+    /// <summary>The method of the account.</summary>
+    internal static readonly Citation Method =
+        Citation.Derived("conservation of volume at 15 °C and weighted least squares (the Kalman filter of a linear account)");
+
+    private readonly object? _given;
+    private readonly AccountState _state;
+    private readonly byte _option;
+
+    private OilChange(
+        OilChange? previous,
+        Sump sump,
+        OilChangeLimits limits,
+        OilChangeStep step,
+        object? given,
+        byte option,
+        in AccountState state,
+        OilChangeRemark remarks)
+    {
+        (Previous, Sump, Limits, Step, _given, _option, Remarks) = (previous, sump, limits, step, given, option, remarks);
+        _state = state;
+    }
+
+    /// <summary>The account before this event; null for the first.</summary>
+    public OilChange? Previous { get; }
+
+    /// <summary>What kind of event this was.</summary>
+    public OilChangeStep Step { get; }
+
+    /// <summary>The sump.</summary>
+    public Sump Sump { get; }
+
+    /// <summary>The limits that the account is kept by.</summary>
+    public OilChangeLimits Limits { get; }
+
+    /// <summary>The volume that this event drained, primed, poured or drew off; null for other events.</summary>
+    public MeasuredVolume? Measured => _given as MeasuredVolume;
+
+    /// <summary>The dipstick reading of this event; null for other events and for an account opened without one.</summary>
+    public DipstickReading? Reading => _given as DipstickReading;
+
+    /// <summary>The period that this event told of; null for other events.</summary>
+    public PeriodSinceChange? Period => _given as PeriodSinceChange;
+
+    /// <summary>How this event drained; null for other events.</summary>
+    public DrainMethod? DrainedBy => Step == OilChangeStep.Drained ? (DrainMethod)_option : null;
+
+    /// <summary>Whether the old filter was emptied into the measure of the drain; null unless this event changed the filter.</summary>
+    public bool? OldFilterEmptiedIntoMeasure => Step == OilChangeStep.FilterChanged ? _option != 0 : null;
+
+    /// <summary>How the oil looked; null unless this event looked at it.</summary>
+    public OilAppearance? Appearance => Step == OilChangeStep.Looked ? (OilAppearance)_option : null;
+
+    /// <summary>Whether the event was refused; <see cref="Findings"/> says why. The account then stands as before.</summary>
+    public bool IsRefused => (Remarks & OilChangeRemark.Refusals) != 0;
+
+    /// <summary>What there is to say about this event; empty when it went as it should.</summary>
+    public IReadOnlyList<Finding> Findings => OilChangeFindings.Of(this);
+
+    /// <summary>All events in the order in which they were told, this one last.</summary>
+    public IReadOnlyList<OilChange> Events
+    {
+        get
+        {
+            List<OilChange> events = [];
+            for (OilChange? change = this; change is not null; change = change.Previous)
+            {
+                events.Add(change);
+            }
+
+            events.Reverse();
+            return events.AsReadOnly();
+        }
+    }
+
+    internal OilChangeRemark Remarks { get; }
+
+    /// <summary>The state as it was written down: a drain that may go on is not yet weighed against the book.</summary>
+    internal AccountState State => _state;
+
+    /// <summary>The state as it stands now: a drain whose filter is told of counts as ended.</summary>
+    internal AccountState Current
+    {
+        get
+        {
+            AccountState state = _state;
+            if (state.FilterSaid)
+            {
+                state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
+            }
+
+            return state;
+        }
+    }
+
+    /// <summary>The step in a few words with its figures, metric and invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Step}{(_given is null ? "" : $" {_given}")}{(IsRefused ? ", refused" : "")}";
+}
