@@ -36,6 +36,10 @@ internal struct AccountState
     private double _after;
     private double _afterVariance;
 
+    // The level by the last settled reading alone and what has moved since.
+    private double _stick;
+    private double _stickVariance;
+
     private Marks _marks;
 
     [Flags]
@@ -53,6 +57,7 @@ internal struct AccountState
         Poured = 256,
         AfterKnown = 512,
         Replaced = 1024,
+        StickKnown = 8192,
         ByPlug = 2048,
         ByExtractor = 4096,
     }
@@ -126,6 +131,14 @@ internal struct AccountState
 
     internal readonly double RoomAfter => -_after;
 
+    /// <summary>A settled reading was taken after the drain or a pour.</summary>
+    internal readonly bool StickKnown => Has(Marks.StickKnown);
+
+    /// <summary>The level by the last settled reading alone and what has moved since, for when it contradicts the estimate.</summary>
+    internal readonly double StickLevel => _stick;
+
+    internal readonly double StickVariance => _stickVariance;
+
     internal readonly double AfterVariance => _afterVariance;
 
     internal readonly bool ByExtractorOnly => Has(Marks.ByExtractor) && !Has(Marks.ByPlug);
@@ -184,6 +197,8 @@ internal struct AccountState
     {
         _level += measured.Liters;
         _ll += measured.Variance;
+        _stick += measured.Liters;
+        _stickVariance += measured.Variance;
         _poured += measured.Liters;
         _pouredVariance += measured.Variance;
         _marks |= Marks.Poured;
@@ -194,6 +209,8 @@ internal struct AccountState
     {
         _level -= measured.Liters;
         _ll += measured.Variance;
+        _stick -= measured.Liters;
+        _stickVariance += measured.Variance;
         _poured -= measured.Liters;
         _pouredVariance += measured.Variance;
         _marks &= ~Marks.AfterKnown;
@@ -207,6 +224,8 @@ internal struct AccountState
             return;
         }
 
+        _stick += _primed - _filter;
+        _stickVariance += _ff + _primedVariance;
         _level += _primed - _filter;
         _ll += _ff - 2 * _lf + _primedVariance;
         _lf -= _ff;
@@ -218,7 +237,8 @@ internal struct AccountState
     internal void ReadAfter(double level, double variance)
     {
         (_after, _afterVariance) = (level, variance);
-        _marks |= Marks.AfterKnown;
+        (_stick, _stickVariance) = (level, variance);
+        _marks |= Marks.AfterKnown | Marks.StickKnown;
         if (LevelKnown)
         {
             Observe(1, 0, 0, level - _level, variance);

@@ -95,9 +95,12 @@ internal sealed class GlycolTable
     internal sealed class DensityFit(
         double centerMassPercent, double centerCelsius, double minMassPercent, double maxMassPercent, double maxCelsius, double[][] coefficients)
     {
+        // A strength that went through a table and back must not fall off its end by the last bit.
+        private const double Grain = 1e-9;
+
         /// <summary>Whether the published data behind the fit reach this far.</summary>
         internal bool Covers(double massPercent, double celsius) =>
-            massPercent >= minMassPercent && massPercent <= maxMassPercent && celsius <= maxCelsius;
+            massPercent >= minMassPercent - Grain && massPercent <= maxMassPercent + Grain && celsius <= maxCelsius + Grain;
 
         internal double KilogramsPerCubicMeter(double massPercent, double celsius)
         {

@@ -53,7 +53,8 @@ public sealed partial class OilChange
     /// <para>The first pour after a drain is at most 85 % of the plan (what is missing to 90 % of the range, filter
     /// included; a primed filter counts as poured), later ones at most half the range. The level is the one on the stick as
     /// it stands: before the run a dry filter leaves the sump fuller, and it must not pass full even then.</para>
-    /// <para>The pour's own measure is doubtful too and is allowed for. The volume is at 15 °C.</para>
+    /// <para>The pour's own measure is doubtful too and is allowed for. When the last reading stands higher than the
+    /// account can explain, the pour must not pass full by either. The volume is at 15 °C.</para>
     /// </remarks>
     /// <param name="overfillRiskFraction">From 0.000001 to 0.5; null for the limits' own (0.05).</param>
     /// <param name="from">What it will be poured from; null for <see cref="MeasuringVessel.WorkshopJug"/>.</param>
@@ -105,12 +106,13 @@ public sealed partial class OilChange
     }
 
     /// <summary>Where the level stands against the marks, as a finding; null when it is between them.</summary>
+    /// <remarks>The stick has the last word: a settled reading with nothing moved since is judged as it was read.</remarks>
     internal static Finding? JudgeLevel(Sump sump, OilChangeLimits limits, in AccountState state)
     {
         double range = sump.Dipstick.RangeLiters;
-        double noise = limits.NoiseCoverageRatio * Math.Sqrt(Math.Max(0, state.LevelVariance));
-        double above = state.Level;
-        double below = -range - state.Level;
+        double noise = limits.NoiseCoverageRatio * Math.Sqrt(Math.Max(0, state.AfterKnown ? state.AfterVariance : state.LevelVariance));
+        double above = state.AfterKnown ? -state.RoomAfter : state.Level;
+        double below = -range - above;
         const double Grain = 1e-9;
         if (above > Grain)
         {

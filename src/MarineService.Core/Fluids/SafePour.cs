@@ -59,22 +59,33 @@ public sealed class SafePour
         in AccountState state, double rangeLiters, OilChangeLimits limits, MeasuringVessel from, double riskFraction, double deviations)
     {
         double room = -state.Level;
-        double sigma = Math.Sqrt(Math.Max(0, state.LevelVariance));
-        double byRisk = LitersWithinRisk(
-            room, Math.Max(0, state.LevelVariance) + from.GraduationVariance, from.RelativeUncertaintyFraction, deviations);
+        double variance = Math.Max(0, state.LevelVariance);
+        double byRisk = LitersWithinRisk(room, variance + from.GraduationVariance, from.RelativeUncertaintyFraction, deviations);
+        if (state.StickKnown && state.StickLevel - state.Level > limits.NoiseCoverageRatio * Math.Sqrt(state.StickVariance))
+        {
+            // The last reading stands higher than the account can explain. Nobody knows which is wrong: nothing may pass
+            // full by either.
+            double byStick = LitersWithinRisk(
+                -state.StickLevel, state.StickVariance + from.GraduationVariance, from.RelativeUncertaintyFraction, deviations);
+            if (byStick < byRisk)
+            {
+                (byRisk, room, variance) = (byStick, -state.StickLevel, state.StickVariance);
+            }
+        }
+
         bool first = state.HasDrain && !state.HasPour;
         double spare = (1 - limits.TargetRangeFraction) * rangeLiters;
         double afterRun = state.Level - (state.FilterDry ? state.FilterVolume - state.Primed : 0);
         double custom = first
             // The plan counts what is in the new filter already, so a primed filter shortens the first pour.
-            ? limits.FirstPourFraction * (room + (state.FilterDry ? state.FilterVolume : 0) - spare) - state.Primed
+            ? limits.FirstPourFraction * (-state.Level + (state.FilterDry ? state.FilterVolume : 0) - spare) - state.Primed
             : limits.LaterPourRangeFraction * rangeLiters;
         return new(
             byRisk,
             Math.Max(0, custom),
             first ? SafePourLimit.FirstPour : SafePourLimit.LaterPour,
             room,
-            sigma,
+            Math.Sqrt(variance),
             riskFraction,
             isAtTarget: afterRun >= -spare && !state.FilterDry);
     }
