@@ -67,6 +67,9 @@ internal struct AccountState
 
     internal readonly double LevelVariance => _ll;
 
+    /// <summary>Rounding may leave a variance of nothing a hair below nothing.</summary>
+    internal readonly double LevelSigma => _ll > 0 ? Math.Sqrt(_ll) : 0;
+
     internal readonly double FilterVolume => _filter;
 
     internal readonly bool LevelKnown => Has(Marks.LevelKnown);

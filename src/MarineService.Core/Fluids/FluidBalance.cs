@@ -165,8 +165,7 @@ public sealed class FluidBalance
         }
 
         Sump sump = _account.Sump;
-        OilChangeRemark remarks = OilChange.LevelOf(
-            sump, _account.Limits, AccountState.At(sump), period.LevelAfterLastChange, out double level, out double variance);
+        OilChangeRemark remarks = _account.LevelOf(period.LevelAfterLastChange, out double level, out double variance);
         double toppedUp = 0;
         foreach (MeasuredVolume amount in period.TopUps)
         {

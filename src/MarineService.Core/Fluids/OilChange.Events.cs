@@ -26,16 +26,16 @@ public sealed partial class OilChange
         Guard.NotNull(sump);
         Guard.NotNull(before);
         RefuseFaults(sump);
-        OilChangeLimits chosen = limits ?? OilChangeLimits.Default;
-        AccountState state = AccountState.At(sump);
-        OilChangeRemark remarks = LevelOf(sump, chosen, state, before, out double level, out double variance);
-        if ((remarks & OilChangeRemark.Refusals) == 0)
+        OilChange next = new(sump, limits ?? OilChangeLimits.Default, before);
+        OilChangeRemark remarks = next.LevelOf(before, out double level, out double variance);
+        if (remarks == OilChangeRemark.None)
         {
-            state.ReadBefore(level, variance);
-            remarks |= JudgeBefore(sump, chosen, state);
+            next._state.ReadBefore(level, variance);
+            remarks = next.JudgeBefore();
         }
 
-        return new(null, sump, chosen, OilChangeStep.Begun, before, 0, state, remarks);
+        next.Remarks = remarks;
+        return next;
     }
 
     /// <summary>Opens an account without a reading: the level is known only once the sump has been drained.</summary>
@@ -48,7 +48,7 @@ public sealed partial class OilChange
     {
         Guard.NotNull(sump);
         RefuseFaults(sump);
-        return new(null, sump, limits ?? OilChangeLimits.Default, OilChangeStep.Begun, null, 0, AccountState.At(sump), OilChangeRemark.None);
+        return new(sump, limits ?? OilChangeLimits.Default, null);
     }
 
     /// <summary>Tells what happened since the last change, so that the consumption can be reckoned.</summary>
@@ -58,9 +58,10 @@ public sealed partial class OilChange
     public OilChange Since(PeriodSinceChange period)
     {
         Guard.NotNull(period);
-        return FindPeriod() is null
-            ? Next(OilChangeStep.PeriodTold, period, 0, _state, OilChangeRemark.None)
-            : Next(OilChangeStep.PeriodTold, period, 0, _state, OilChangeRemark.PeriodTwice);
+        return new(this, OilChangeStep.PeriodTold, period)
+        {
+            Remarks = FindPeriod() is null ? OilChangeRemark.None : OilChangeRemark.PeriodTwice,
+        };
     }
 
     /// <summary>Tells how the oil looked or smelled, on the stick or in the pan.</summary>
@@ -68,13 +69,16 @@ public sealed partial class OilChange
     /// <returns>The account with the look.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="appearance"/> is not defined.</exception>
     public OilChange Looked(OilAppearance appearance) =>
-        Next(OilChangeStep.Looked, null, (byte)Guard.Defined(appearance), _state, appearance switch
+        new(this, OilChangeStep.Looked, null, (byte)Guard.Defined(appearance))
         {
-            OilAppearance.Milky or OilAppearance.WaterBelow => OilChangeRemark.Water,
-            OilAppearance.SmellsOfFuel => OilChangeRemark.Fuel,
-            OilAppearance.MetalInIt => OilChangeRemark.Metal,
-            _ => OilChangeRemark.None,
-        });
+            Remarks = appearance switch
+            {
+                OilAppearance.Milky or OilAppearance.WaterBelow => OilChangeRemark.Water,
+                OilAppearance.SmellsOfFuel => OilChangeRemark.Fuel,
+                OilAppearance.MetalInIt => OilChangeRemark.Metal,
+                _ => OilChangeRemark.None,
+            },
+        };
 
     /// <summary>Oil came out. May be told more than once: through the plug, then with the extractor.</summary>
     /// <param name="measured">What the measure showed; with the old filter's oil in it when that is emptied there too.</param>
@@ -86,22 +90,19 @@ public sealed partial class OilChange
     {
         BaseVolume volume = BaseVolume.Of(Guard.NotNull(measured), Sump.Oil, Limits, Limits.DrainAssumption);
         Guard.Defined(method);
-        AccountState state = _state;
-        OilChangeRemark remarks = RemarksOn(volume);
-        if (state.DrainClosed || state.HasPour)
+        OilChange next = new(this, OilChangeStep.Drained, measured, (byte)method);
+        OilChangeRemark refusal = !volume.IsCovered ? OilChangeRemark.TemperatureOutside
+            : _state.DrainClosed || _state.HasPour ? OilChangeRemark.DrainAfterPour
+            : _state.Drained + volume.Liters > Sump.MostThatCanDrainLiters ? OilChangeRemark.DrainTooLarge
+            : OilChangeRemark.None;
+        if (refusal != OilChangeRemark.None)
         {
-            remarks |= OilChangeRemark.DrainAfterPour;
-        }
-        else if (state.Drained + volume.Liters > Sump.MostThatCanDrainLiters)
-        {
-            remarks |= OilChangeRemark.DrainTooLarge;
-        }
-        else if (volume.IsCovered)
-        {
-            state.Drain(volume, method);
+            return next.Refused(refusal);
         }
 
-        return Next(OilChangeStep.Drained, measured, (byte)method, state, remarks);
+        next._state.Drain(volume, method);
+        next.Remarks = RemarksOn(volume);
+        return next;
     }
 
     /// <summary>The old filter came off and a new, dry one went on.</summary>
@@ -109,40 +110,28 @@ public sealed partial class OilChange
     /// <returns>The account with the filter; refused the second time and after the first pour.</returns>
     public OilChange FilterChanged(bool oldEmptiedIntoMeasure)
     {
-        AccountState state = _state;
-        OilChangeRemark remarks = OilChangeRemark.None;
-        if (state.HasPour)
+        OilChange next = new(this, OilChangeStep.FilterChanged, null, oldEmptiedIntoMeasure ? (byte)1 : (byte)0);
+        if (_state.HasPour || _state.FilterSaid)
         {
-            remarks = OilChangeRemark.FilterAfterPour;
-        }
-        else if (state.FilterSaid)
-        {
-            remarks = OilChangeRemark.FilterTwice;
-        }
-        else
-        {
-            state.TakeFilterOff(oldEmptiedIntoMeasure);
+            return next.Refused(_state.HasPour ? OilChangeRemark.FilterAfterPour : OilChangeRemark.FilterTwice);
         }
 
-        return Next(OilChangeStep.FilterChanged, null, oldEmptiedIntoMeasure ? (byte)1 : (byte)0, state, remarks);
+        next._state.TakeFilterOff(oldEmptiedIntoMeasure);
+        return next;
     }
 
     /// <summary>The filter stays on, full of old oil.</summary>
     /// <returns>The account; refused when the filter was told of already.</returns>
     public OilChange FilterKept()
     {
-        AccountState state = _state;
-        OilChangeRemark remarks = OilChangeRemark.None;
-        if (state.FilterSaid)
+        OilChange next = new(this, OilChangeStep.FilterKept);
+        if (_state.FilterSaid)
         {
-            remarks = OilChangeRemark.FilterTwice;
-        }
-        else
-        {
-            state.KeepFilter();
+            return next.Refused(OilChangeRemark.FilterTwice);
         }
 
-        return Next(OilChangeStep.FilterKept, null, 0, state, remarks);
+        next._state.KeepFilter();
+        return next;
     }
 
     /// <summary>The new filter was filled by hand before it went on. It counts as poured.</summary>
@@ -153,23 +142,20 @@ public sealed partial class OilChange
     public OilChange FilterPrimed(MeasuredVolume measured)
     {
         BaseVolume volume = BaseVolume.Of(Guard.NotNull(measured), Sump.Oil, Limits, Limits.PourAssumption);
-        AccountState state = _state;
-        OilChangeRemark remarks = RemarksOn(volume);
-        double doubt = MistakeDeviations * FluidMath.RootSumSquare(Sump.FilterSigmaLiters, Math.Sqrt(volume.Variance));
-        if (!state.FilterDry)
+        OilChange next = new(this, OilChangeStep.FilterPrimed, measured);
+        double doubt = MistakeDeviations * Math.Sqrt(FluidMath.Square(Sump.FilterSigmaLiters) + volume.Variance);
+        OilChangeRemark refusal = !volume.IsCovered ? OilChangeRemark.TemperatureOutside
+            : !_state.FilterDry ? OilChangeRemark.PrimedWithoutFilter
+            : _state.Primed + volume.Liters > Sump.FilterLiters + doubt ? OilChangeRemark.PrimedTooMuch
+            : OilChangeRemark.None;
+        if (refusal != OilChangeRemark.None)
         {
-            remarks |= OilChangeRemark.PrimedWithoutFilter;
-        }
-        else if (state.Primed + volume.Liters > Sump.FilterLiters + doubt)
-        {
-            remarks |= OilChangeRemark.PrimedTooMuch;
-        }
-        else if (volume.IsCovered)
-        {
-            state.Prime(volume);
+            return next.Refused(refusal);
         }
 
-        return Next(OilChangeStep.FilterPrimed, measured, 0, state, remarks);
+        next._state.Prime(volume);
+        next.Remarks = RemarksOn(volume);
+        return next;
     }
 
     /// <summary>Oil was poured into the engine.</summary>
@@ -179,40 +165,38 @@ public sealed partial class OilChange
     public OilChange Poured(MeasuredVolume measured)
     {
         BaseVolume volume = BaseVolume.Of(Guard.NotNull(measured), Sump.Oil, Limits, Limits.PourAssumption);
-        AccountState state = _state;
-        OilChangeRemark remarks = RemarksOn(volume);
-        if (volume.IsCovered)
+        OilChange next = new(this, OilChangeStep.Poured, measured);
+        if (!volume.IsCovered)
         {
-            remarks |= EndDrain(ref state);
-            state.Pour(volume);
-            if (state.LevelKnown && state.Level + Limits.OverfillDeviations * Math.Sqrt(Math.Max(0, state.LevelVariance)) > PourGrainLiters)
-            {
-                remarks |= OilChangeRemark.MayPassFull;
-            }
+            return next.Refused(OilChangeRemark.TemperatureOutside);
         }
 
-        return Next(OilChangeStep.Poured, measured, 0, state, remarks);
+        OilChangeRemark remarks = RemarksOn(volume) | next.EndDrain();
+        next._state.Pour(volume);
+        if (next._state.LevelKnown && next._state.Level + Limits.OverfillDeviations * next._state.LevelSigma > PourGrainLiters)
+        {
+            remarks |= OilChangeRemark.MayPassFull;
+        }
+
+        next.Remarks = remarks;
+        return next;
     }
 
     /// <summary>The engine ran until the pressure was normal, so that a new filter is full.</summary>
     /// <returns>The account; remarked on when the level was below the add mark.</returns>
     public OilChange Ran()
     {
-        AccountState state = _state;
-        OilChangeRemark remarks = OilChangeRemark.None;
-        if (state.HasDrain || state.FilterOff)
-        {
-            remarks |= EndDrain(ref state);
-        }
-
-        double doubt = Limits.NoiseCoverageRatio * Math.Sqrt(Math.Max(0, state.LevelVariance));
-        if (state.LevelKnown && state.Level + doubt < -Sump.Dipstick.RangeLiters)
+        OilChange next = new(this, OilChangeStep.Ran);
+        OilChangeRemark remarks = next.EndDrain();
+        if (next._state.LevelKnown
+            && next._state.Level + Limits.NoiseCoverageRatio * next._state.LevelSigma < -Sump.Dipstick.RangeLiters)
         {
             remarks |= OilChangeRemark.RanBelowAdd;
         }
 
-        state.Run();
-        return Next(OilChangeStep.Ran, null, 0, state, remarks);
+        next._state.Run();
+        next.Remarks = remarks;
+        return next;
     }
 
     /// <summary>The oil settled and the dipstick was read.</summary>
@@ -224,37 +208,31 @@ public sealed partial class OilChange
     /// <exception cref="ArgumentNullException"><paramref name="reading"/> is null.</exception>
     public OilChange Settled(DipstickReading reading)
     {
-        Guard.NotNull(reading);
-        AccountState state = _state;
-        bool moved = state.HasDrain || state.FilterOff || state.HasMoved;
-        OilChangeRemark filter = OilChangeRemark.None;
-        if (moved)
+        OilChange next = new(this, OilChangeStep.Settled, Guard.NotNull(reading));
+        OilChangeRemark refusal = LevelOf(reading, out double level, out double variance);
+        if (refusal != OilChangeRemark.None)
         {
-            filter = EndDrain(ref state);
+            return next.Refused(refusal);
         }
 
-        OilChangeRemark remarks = LevelOf(Sump, Limits, state, reading, out double level, out double variance);
-        if ((remarks & OilChangeRemark.Refusals) != 0)
+        if (_state.HasDrain || _state.FilterOff || _state.HasMoved)
         {
-            return Next(OilChangeStep.Settled, reading, 0, _state, remarks);
+            next.Remarks = next.EndDrain();
+            next._state.ReadAfter(level, variance);
+            return next;
         }
 
-        if (moved)
+        if (_state.LevelKnown)
         {
-            state.ReadAfter(level, variance);
-        }
-        else if (state.LevelKnown)
-        {
-            state.ReadBeforeAgain(level, variance);
-            remarks |= JudgeBefore(Sump, Limits, state);
+            next._state.ReadBeforeAgain(level, variance);
         }
         else
         {
-            state.ReadBefore(level, variance);
-            remarks |= JudgeBefore(Sump, Limits, state);
+            next._state.ReadBefore(level, variance);
         }
 
-        return Next(OilChangeStep.Settled, reading, 0, state, remarks | filter);
+        next.Remarks = next.JudgeBefore();
+        return next;
     }
 
     /// <summary>Oil was taken out again because the level was too high.</summary>
@@ -264,21 +242,22 @@ public sealed partial class OilChange
     public OilChange DrawnOff(MeasuredVolume measured)
     {
         BaseVolume volume = BaseVolume.Of(Guard.NotNull(measured), Sump.Oil, Limits, Limits.DrainAssumption);
-        AccountState state = _state;
-        OilChangeRemark remarks = RemarksOn(volume);
-        if (volume.IsCovered)
+        OilChange next = new(this, OilChangeStep.DrawnOff, measured);
+        if (!volume.IsCovered)
         {
-            remarks |= state.HasDrain || state.FilterOff ? EndDrain(ref state) : OilChangeRemark.None;
-            double most = state.InSump + MistakeDeviations * Math.Sqrt(Math.Max(0, state.InSumpVariance) + volume.Variance);
-            if (state.LevelKnown && volume.Liters > most)
-            {
-                return Next(OilChangeStep.DrawnOff, measured, 0, _state, OilChangeRemark.DrawnOffTooMuch);
-            }
-
-            state.DrawOff(volume);
+            return next.Refused(OilChangeRemark.TemperatureOutside);
         }
 
-        return Next(OilChangeStep.DrawnOff, measured, 0, state, remarks);
+        OilChangeRemark remarks = RemarksOn(volume) | next.EndDrain();
+        double most = next._state.InSump + MistakeDeviations * Math.Sqrt(Math.Max(0, next._state.InSumpVariance) + volume.Variance);
+        if (next._state.LevelKnown && volume.Liters > most)
+        {
+            return next.Refused(OilChangeRemark.DrawnOffTooMuch);
+        }
+
+        next._state.DrawOff(volume);
+        next.Remarks = remarks;
+        return next;
     }
 
     internal PeriodSinceChange? FindPeriod()
@@ -299,10 +278,10 @@ public sealed partial class OilChange
     /// level = C(r - 1) - (1 - p)·range·r - tilt, with C what the sump holds at full and r the volume correction at the oil's
     /// temperature over that at the temperature of the marks: hot oil stands higher than the same oil cold.
     /// </remarks>
-    internal static OilChangeRemark LevelOf(
-        Sump sump, OilChangeLimits limits, in AccountState state, DipstickReading reading, out double level, out double variance)
+    internal OilChangeRemark LevelOf(DipstickReading reading, out double level, out double variance)
     {
         (level, variance) = (0, 0);
+        Sump sump = Sump;
         Dipstick stick = sump.Dipstick;
         double ratio = 1;
         double heat = 0;
@@ -315,10 +294,10 @@ public sealed partial class OilChange
             }
 
             ratio = sump.Oil.FactorTo15C(celsius) / sump.Oil.FactorTo15C(stick.ReferenceCelsius);
-            heat = full * sump.Oil.AlphaPerCelsius * limits.TemperatureSigmaKelvins;
+            heat = full * sump.Oil.AlphaPerCelsius * Limits.TemperatureSigmaKelvins;
         }
 
-        if (reading.SettledMinutes is double minutes && minutes < SettlingMinutes(limits, reading))
+        if (reading.SettledMinutes is double minutes && minutes < SettlingMinutes(Limits, reading))
         {
             return OilChangeRemark.NotSettled;
         }
@@ -358,50 +337,52 @@ public sealed partial class OilChange
 
     private static void RefuseFaults(Sump sump)
     {
-        foreach (Finding fault in sump.Validate())
+        IReadOnlyList<Finding> faults = sump.Validate();
+        for (int i = 0; i < faults.Count; i++)
         {
-            if (fault.Severity >= Severity.Act)
+            if (faults[i].Severity >= Severity.Act)
             {
-                throw new ArgumentException($"Must hold figures that fit together. {string.Join(" ", sump.Validate())}", nameof(sump));
+                throw new ArgumentException($"Must hold figures that fit together. {string.Join(" ", faults)}", nameof(sump));
             }
         }
     }
 
-    private static OilChangeRemark JudgeBefore(Sump sump, OilChangeLimits limits, in AccountState state)
+    private static OilChangeRemark RemarksOn(in BaseVolume volume) =>
+        volume.IsAssumed && volume.Liters > 0 ? OilChangeRemark.TemperatureAssumed : OilChangeRemark.None;
+
+    private OilChangeRemark JudgeBefore()
     {
-        double noise = limits.NoiseCoverageRatio * Math.Sqrt(state.BeforeVariance);
-        double above = -state.RoomBefore;
+        double noise = Limits.NoiseCoverageRatio * Math.Sqrt(_state.BeforeVariance);
+        double above = -_state.RoomBefore;
         return above > noise ? OilChangeRemark.AboveFullBefore
-            : above < -sump.Dipstick.RangeLiters - noise ? OilChangeRemark.BelowAddBefore
+            : above < -Sump.Dipstick.RangeLiters - noise ? OilChangeRemark.BelowAddBefore
             : OilChangeRemark.None;
     }
 
-    private static OilChangeRemark RemarksOn(in BaseVolume volume) =>
-        !volume.IsCovered ? OilChangeRemark.TemperatureOutside
-        : volume.IsAssumed && volume.Liters > 0 ? OilChangeRemark.TemperatureAssumed
-        : OilChangeRemark.None;
-
     /// <summary>Closes the drain before anything goes in; a filter that nobody spoke of is taken to have stayed on.</summary>
-    private OilChangeRemark EndDrain(ref AccountState state)
+    private OilChangeRemark EndDrain()
     {
-        OilChangeRemark remark = OilChangeRemark.None;
-        if (state.HasDrain && !state.FilterSaid)
+        if (_state.DrainClosed || !(_state.HasDrain || _state.FilterOff))
         {
-            state.KeepFilter();
+            return OilChangeRemark.None;
+        }
+
+        OilChangeRemark remark = OilChangeRemark.None;
+        if (!_state.FilterSaid)
+        {
+            _state.KeepFilter();
             remark = OilChangeRemark.FilterNotSaid;
         }
 
-        if (state.HasDrain || state.FilterOff)
-        {
-            state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
-        }
-
+        _state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
         return remark;
     }
 
-    /// <summary>A refused event leaves the state as it was.</summary>
-    private OilChange Next(OilChangeStep step, object? given, byte option, in AccountState state, OilChangeRemark remarks) =>
-        (remarks & OilChangeRemark.Refusals) == 0
-            ? new(this, Sump, Limits, step, given, option, state, remarks)
-            : new(this, Sump, Limits, step, given, option, _state, remarks & OilChangeRemark.Refusals);
+    /// <summary>A refused event leaves the account as it was.</summary>
+    private OilChange Refused(OilChangeRemark refusal)
+    {
+        _state = Previous!._state;
+        Remarks = refusal;
+        return this;
+    }
 }

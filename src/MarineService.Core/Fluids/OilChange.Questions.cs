@@ -35,14 +35,13 @@ public sealed partial class OilChange
                 return Answer.NotKnown<BalanceCheck>("An event that reads the dipstick.");
             }
 
-            AccountState state = before._state;
-            before.EndDrain(ref state);
+            AccountState state = before.StateWithDrainEnded();
             if (!state.LevelKnown)
             {
                 return Answer.NotKnown<BalanceCheck>(NeedsReading);
             }
 
-            LevelOf(Sump, Limits, state, Reading!, out double level, out double variance);
+            LevelOf(Reading!, out double level, out double variance);
             return Answer.Known(new BalanceCheck(
                 "reading", -level, -state.Level, state.LevelVariance + variance, Sump.ServiceFillLiters, Limits));
         }
@@ -110,7 +109,7 @@ public sealed partial class OilChange
     internal static Finding? JudgeLevel(Sump sump, OilChangeLimits limits, in AccountState state)
     {
         double range = sump.Dipstick.RangeLiters;
-        double noise = limits.NoiseCoverageRatio * Math.Sqrt(Math.Max(0, state.AfterKnown ? state.AfterVariance : state.LevelVariance));
+        double noise = limits.NoiseCoverageRatio * (state.AfterKnown ? Math.Sqrt(state.AfterVariance) : state.LevelSigma);
         double above = state.AfterKnown ? -state.RoomAfter : state.Level;
         double below = -range - above;
         const double Grain = 1e-9;

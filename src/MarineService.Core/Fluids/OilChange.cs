@@ -23,21 +23,21 @@ public sealed partial class OilChange
         Citation.Derived("conservation of volume at 15 °C and weighted least squares (the Kalman filter of a linear account)");
 
     private readonly object? _given;
-    private readonly AccountState _state;
     private readonly byte _option;
 
-    private OilChange(
-        OilChange? previous,
-        Sump sump,
-        OilChangeLimits limits,
-        OilChangeStep step,
-        object? given,
-        byte option,
-        in AccountState state,
-        OilChangeRemark remarks)
+    // Written only while the event is being made, in place: copying it about would cost more than the sums.
+    private AccountState _state;
+
+    private OilChange(Sump sump, OilChangeLimits limits, DipstickReading? before)
     {
-        (Previous, Sump, Limits, Step, _given, _option, Remarks) = (previous, sump, limits, step, given, option, remarks);
-        _state = state;
+        (Sump, Limits, _given) = (sump, limits, before);
+        _state = AccountState.At(sump);
+    }
+
+    private OilChange(OilChange previous, OilChangeStep step, object? given = null, byte option = 0)
+    {
+        (Previous, Sump, Limits, Step, _given, _option) = (previous, previous.Sump, previous.Limits, step, given, option);
+        _state = previous._state;
     }
 
     /// <summary>The account before this event; null for the first.</summary>
@@ -92,28 +92,27 @@ public sealed partial class OilChange
         }
     }
 
-    internal OilChangeRemark Remarks { get; }
+    internal OilChangeRemark Remarks { get; private set; }
 
     /// <summary>The state as it was written down: a drain that may go on is not yet weighed against the book.</summary>
     internal AccountState State => _state;
 
     /// <summary>The state as it stands now: a drain whose filter is told of counts as ended.</summary>
-    internal AccountState Current
-    {
-        get
-        {
-            AccountState state = _state;
-            if (state.FilterSaid)
-            {
-                state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
-            }
-
-            return state;
-        }
-    }
+    internal AccountState Current => _state.FilterSaid ? StateWithDrainEnded() : _state;
 
     /// <summary>The step in a few words with its figures, metric and invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{Step}{(_given is null ? "" : $" {_given}")}{(IsRefused ? ", refused" : "")}";
+
+    private AccountState StateWithDrainEnded()
+    {
+        AccountState state = _state;
+        if (state.HasDrain || state.FilterOff)
+        {
+            state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
+        }
+
+        return state;
+    }
 }

@@ -92,8 +92,16 @@ public sealed class OilDensity
     /// <param name="temperatureCelsius">From -50 to 150 °C.</param>
     /// <returns>Below 1 for hot oil, above 1 for cold oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperatureCelsius"/> is outside its range.</exception>
-    public double VolumeCorrectionFactorAt(double temperatureCelsius) =>
-        VolumeCorrectionMath.Factor(_alpha, InScope(temperatureCelsius, nameof(temperatureCelsius)) - _baseCelsius);
+    public double VolumeCorrectionFactorAt(double temperatureCelsius)
+    {
+        // Tested here and not by the guard alone: the guard is too large to be inlined into a loop.
+        if (!CoversCelsius(temperatureCelsius))
+        {
+            InScope(temperatureCelsius, nameof(temperatureCelsius));
+        }
+
+        return VolumeCorrectionMath.Factor(_alpha, temperatureCelsius - _baseCelsius);
+    }
 
     /// <summary>The density at a temperature.</summary>
     /// <param name="temperature">From -50 to 150 °C.</param>

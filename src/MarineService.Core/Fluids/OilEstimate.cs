@@ -54,7 +54,7 @@ public sealed class OilEstimate
 
     internal double LevelLiters => _state.Level;
 
-    internal double LevelSigmaLiters => Root(_state.LevelVariance);
+    internal double LevelSigmaLiters => _state.LevelSigma;
 
     /// <summary>The estimate in words.</summary>
     /// <param name="units">Which units to write.</param>
