@@ -27,9 +27,28 @@ public class OilChangeBenchmarks
         _readings = [.. Enumerable.Range(0, 7).Select(i => DipstickReading.OfRange(0.1 * i).WithOilAt(cold))];
     }
 
-    /// <summary>Begin, drained, filter, primed, then pour and reading in turn, a run: twenty events.</summary>
+    /// <summary>Begin, drained, filter, primed, then pour and reading in turn, a run: twenty events, then the estimate.</summary>
     [Benchmark]
-    public OilChange Account()
+    public Answer<OilEstimate> Account() => Tell().Estimate;
+
+    /// <summary>The same, with the next safe pour asked after every pour and reading.</summary>
+    [Benchmark]
+    public double AccountAskedAfterEveryEvent()
+    {
+        OilChange change = OilChange.Begin(_sump, _before).Drained(_drained).FilterChanged(true).FilterPrimed(_primed);
+        double sum = 0;
+        for (int i = 0; i < 7; i++)
+        {
+            change = change.Poured(_pours[i]);
+            sum += change.NextSafePour().Value.Liters;
+            change = change.Settled(_readings[i]);
+            sum += change.NextSafePour().Value.Liters;
+        }
+
+        return sum;
+    }
+
+    private OilChange Tell()
     {
         OilChange change = OilChange.Begin(_sump, _before).Drained(_drained).FilterChanged(true).FilterPrimed(_primed);
         for (int i = 0; i < 7; i++)

@@ -1,6 +1,6 @@
 namespace MarineService.Core.Fluids;
 
-/// <summary>What an oil change knows after each event: plain sums of what was measured, and the estimate made from them.</summary>
+/// <summary>What an oil change knows after an event: plain sums of what was measured, and the estimate made from them.</summary>
 /// <remarks>
 /// <para>All in liters of oil at 15 °C. Three unknowns are estimated together, with their covariances: the level (oil in
 /// the sump less what it holds at the full mark; negative is room), the filter's volume, and the service fill. Every
@@ -57,9 +57,10 @@ internal struct AccountState
         Poured = 256,
         AfterKnown = 512,
         Replaced = 1024,
-        StickKnown = 8192,
         ByPlug = 2048,
         ByExtractor = 4096,
+        StickKnown = 8192,
+        PeriodTold = 16384,
     }
 
     /// <summary>Oil in the sump less what it holds at the full mark.</summary>
@@ -82,8 +83,10 @@ internal struct AccountState
 
     internal readonly bool HasPour => Has(Marks.Poured);
 
-    /// <summary>Something was poured or drawn off.</summary>
-    internal readonly bool HasMoved => HasPour || _poured != 0;
+    /// <summary>Something was drained, poured or drawn off, or the filter came off: readings now are readings after.</summary>
+    internal readonly bool HasMoved => HasDrain || FilterOff || HasPour || _poured != 0;
+
+    internal readonly bool PeriodTold => Has(Marks.PeriodTold);
 
     internal readonly bool DrainClosed => Has(Marks.Closed);
 
@@ -156,21 +159,17 @@ internal struct AccountState
         return state;
     }
 
+    /// <summary>A reading before anything has moved; a second one sharpens the first.</summary>
     internal void ReadBefore(double level, double variance)
     {
-        (_level, _ll) = (level, variance);
-        (_before, _beforeVariance) = (level, variance);
-        _marks |= Marks.LevelKnown | Marks.BeforeKnown;
-    }
-
-    /// <summary>A second reading before anything has moved: both count.</summary>
-    internal void ReadBeforeAgain(double level, double variance)
-    {
-        Observe(1, 0, 0, level - _level, variance);
+        Read(level, variance);
         (_before, _beforeVariance) = (_level, _ll);
+        _marks |= Marks.BeforeKnown;
     }
 
-    internal void Drain(BaseVolume measured, DrainMethod method)
+    internal void TellPeriod() => _marks |= Marks.PeriodTold;
+
+    internal void Drain(in BaseVolume measured, DrainMethod method)
     {
         _level -= measured.Liters;
         _ll += measured.Variance;
@@ -188,7 +187,7 @@ internal struct AccountState
 
     internal void KeepFilter() => _marks |= Marks.FilterSaid;
 
-    internal void Prime(BaseVolume measured)
+    internal void Prime(in BaseVolume measured)
     {
         _primed += measured.Liters;
         _primedVariance += measured.Variance;
@@ -196,7 +195,7 @@ internal struct AccountState
         _pouredVariance += measured.Variance;
     }
 
-    internal void Pour(BaseVolume measured)
+    internal void Pour(in BaseVolume measured)
     {
         _level += measured.Liters;
         _ll += measured.Variance;
@@ -208,7 +207,7 @@ internal struct AccountState
         _marks &= ~Marks.AfterKnown;
     }
 
-    internal void DrawOff(BaseVolume measured)
+    internal void DrawOff(in BaseVolume measured)
     {
         _level -= measured.Liters;
         _ll += measured.Variance;
@@ -242,15 +241,7 @@ internal struct AccountState
         (_after, _afterVariance) = (level, variance);
         (_stick, _stickVariance) = (level, variance);
         _marks |= Marks.AfterKnown | Marks.StickKnown;
-        if (LevelKnown)
-        {
-            Observe(1, 0, 0, level - _level, variance);
-        }
-        else
-        {
-            (_level, _ll, _lf, _ls) = (level, variance, 0, 0);
-            _marks |= Marks.LevelKnown;
-        }
+        Read(level, variance);
     }
 
     /// <summary>What left the engine by the sums: the measure, and the filter's oil when the measure did not count it.</summary>
@@ -330,6 +321,18 @@ internal struct AccountState
     /// <summary>What the best of the ways of draining that were used leaves behind.</summary>
     internal readonly Sump.Residual? FindResidual(Sump sump) =>
         sump.FindResidual(Has(Marks.ByPlug) ? DrainMethod.DrainPlug : DrainMethod.Extractor);
+
+    private void Read(double level, double variance)
+    {
+        if (LevelKnown)
+        {
+            Observe(1, 0, 0, level - _level, variance);
+            return;
+        }
+
+        (_level, _ll, _lf, _ls) = (level, variance, 0, 0);
+        _marks |= Marks.LevelKnown;
+    }
 
     private readonly bool Has(Marks marks) => (_marks & marks) == marks;
 

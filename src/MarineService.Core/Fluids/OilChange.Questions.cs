@@ -35,7 +35,8 @@ public sealed partial class OilChange
                 return Answer.NotKnown<BalanceCheck>("An event that reads the dipstick.");
             }
 
-            AccountState state = before.StateWithDrainEnded();
+            AccountState state = before.State;
+            EndDrain(ref state);
             if (!state.LevelKnown)
             {
                 return Answer.NotKnown<BalanceCheck>(NeedsReading);

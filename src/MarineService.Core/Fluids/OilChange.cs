@@ -23,28 +23,23 @@ public sealed partial class OilChange
         Citation.Derived("conservation of volume at 15 °C and weighted least squares (the Kalman filter of a linear account)");
 
     private readonly object? _given;
+    private readonly byte _step;
     private readonly byte _option;
 
-    // Written only while the event is being made, in place: copying it about would cost more than the sums.
-    private AccountState _state;
+    // Worked out when first asked for, from the nearest event before that knows its own; never changes after that.
+    private AccountOutcome? _outcome;
 
-    private OilChange(Sump sump, OilChangeLimits limits, DipstickReading? before)
-    {
+    private OilChange(Sump sump, OilChangeLimits limits, DipstickReading? before) =>
         (Sump, Limits, _given) = (sump, limits, before);
-        _state = AccountState.At(sump);
-    }
 
-    private OilChange(OilChange previous, OilChangeStep step, object? given = null, byte option = 0)
-    {
-        (Previous, Sump, Limits, Step, _given, _option) = (previous, previous.Sump, previous.Limits, step, given, option);
-        _state = previous._state;
-    }
+    private OilChange(OilChange previous, OilChangeStep step, object? given = null, byte option = 0) =>
+        (Previous, Sump, Limits, _step, _given, _option) = (previous, previous.Sump, previous.Limits, (byte)step, given, option);
 
     /// <summary>The account before this event; null for the first.</summary>
     public OilChange? Previous { get; }
 
     /// <summary>What kind of event this was.</summary>
-    public OilChangeStep Step { get; }
+    public OilChangeStep Step => (OilChangeStep)_step;
 
     /// <summary>The sump.</summary>
     public Sump Sump { get; }
@@ -92,27 +87,61 @@ public sealed partial class OilChange
         }
     }
 
-    internal OilChangeRemark Remarks { get; private set; }
+    internal OilChangeRemark Remarks => Outcome.Remarks;
 
     /// <summary>The state as it was written down: a drain that may go on is not yet weighed against the book.</summary>
-    internal AccountState State => _state;
+    internal AccountState State => Outcome.State;
 
     /// <summary>The state as it stands now: a drain whose filter is told of counts as ended.</summary>
-    internal AccountState Current => _state.FilterSaid ? StateWithDrainEnded() : _state;
+    internal AccountState Current
+    {
+        get
+        {
+            AccountState state = State;
+            if (state.FilterSaid)
+            {
+                EndDrain(ref state);
+            }
+
+            return state;
+        }
+    }
+
+    private AccountOutcome Outcome
+    {
+        get
+        {
+            if (_outcome is AccountOutcome known)
+            {
+                return known;
+            }
+
+            int count = 0;
+            OilChange? from = this;
+            for (; from is not null && from._outcome is null; from = from.Previous)
+            {
+                count++;
+            }
+
+            OilChange[] pending = new OilChange[count];
+            for (OilChange? change = this; count > 0; change = change!.Previous)
+            {
+                pending[--count] = change!;
+            }
+
+            AccountState state = from is null ? AccountState.At(Sump) : from._outcome!.State;
+            OilChangeRemark remarks = OilChangeRemark.None;
+            foreach (OilChange change in pending)
+            {
+                remarks = change.Apply(ref state);
+            }
+
+            return _outcome = new AccountOutcome(state, remarks);
+        }
+    }
 
     /// <summary>The step in a few words with its figures, metric and invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{Step}{(_given is null ? "" : $" {_given}")}{(IsRefused ? ", refused" : "")}";
-
-    private AccountState StateWithDrainEnded()
-    {
-        AccountState state = _state;
-        if (state.HasDrain || state.FilterOff)
-        {
-            state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
-        }
-
-        return state;
-    }
 }

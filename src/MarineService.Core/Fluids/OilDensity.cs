@@ -21,12 +21,12 @@ public sealed class OilDensity
     private readonly double _density;
     private readonly double _baseCelsius;
     private readonly double _alpha;
-    private readonly double _factorAt15C;
+    private readonly double _exponentAt15C;
 
     private OilDensity(double density, double baseCelsius, double alpha)
     {
         (_density, _baseCelsius, _alpha) = (density, baseCelsius, alpha);
-        _factorAt15C = VolumeCorrectionMath.Factor(alpha, 15 - baseCelsius);
+        _exponentAt15C = VolumeCorrectionMath.Exponent(alpha, 15 - baseCelsius);
     }
 
     /// <summary>880 kg/m³ at 15 °C, a middling engine oil: used when the oil's own density is not given (project choice).</summary>
@@ -182,7 +182,12 @@ public sealed class OilDensity
         celsius >= VolumeCorrectionMath.MinCelsius && celsius <= VolumeCorrectionMath.MaxCelsius;
 
     /// <summary>Volume at 15 °C over volume at a temperature that <see cref="CoversCelsius"/> has passed, whatever the base.</summary>
-    internal double FactorTo15C(double celsius) => VolumeCorrectionMath.Factor(_alpha, celsius - _baseCelsius) / _factorAt15C;
+    internal double FactorTo15C(double celsius) =>
+        Math.Exp(VolumeCorrectionMath.Exponent(_alpha, celsius - _baseCelsius) - _exponentAt15C);
+
+    /// <summary>Volume at one temperature over volume at another, both covered.</summary>
+    internal double FactorBetween(double celsius, double toCelsius) =>
+        Math.Exp(VolumeCorrectionMath.Exponent(_alpha, celsius - _baseCelsius) - VolumeCorrectionMath.Exponent(_alpha, toCelsius - _baseCelsius));
 
     private static double InGroup(double density, string name) =>
         Guard.InRange(density, VolumeCorrectionMath.MinBaseDensity, VolumeCorrectionMath.MaxBaseDensity, "kg/m³ at the base temperature", name);

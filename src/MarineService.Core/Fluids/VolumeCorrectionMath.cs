@@ -25,10 +25,13 @@ internal static class VolumeCorrectionMath
     internal static double AlphaAt60F(double density) => K1At60F * FahrenheitPerCelsius / density;
 
     /// <summary>Volume at the base temperature over volume at the observed one; alpha and difference in the same degrees.</summary>
-    internal static double Factor(double alpha, double difference)
+    internal static double Factor(double alpha, double difference) => Math.Exp(Exponent(alpha, difference));
+
+    /// <summary>The natural logarithm of <see cref="Factor"/>: ratios of factors are differences of these.</summary>
+    internal static double Exponent(double alpha, double difference)
     {
         double x = alpha * difference;
-        return Math.Exp(-x * (1 + 0.8 * x));
+        return -x * (1 + 0.8 * x);
     }
 
     /// <summary>Density at 15 °C from one observed at another temperature, kg/m³.</summary>
