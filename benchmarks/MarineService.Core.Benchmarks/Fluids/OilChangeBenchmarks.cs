@@ -92,6 +92,8 @@ public class OilChangeBenchmarks
         (double primed, double primedVariance) = Base(_primed);
         double sum = primed;
         double sumVariance = primedVariance;
+        double stick = 0;
+        double stickVariance = 0;
         double over = 0;
         for (int i = 0; i < 8; i++)
         {
@@ -100,6 +102,8 @@ public class OilChangeBenchmarks
             ll += pouredVariance;
             sum += poured;
             sumVariance += pouredVariance;
+            stick += poured;
+            stickVariance += pouredVariance;
             over += level + 1.6449 * Math.Sqrt(ll) > 0 ? 1 : 0;
             if (i < 7)
             {
@@ -108,16 +112,20 @@ public class OilChangeBenchmarks
                 double heat = Full * Alpha * 3;
                 double p = _readings[i].RangeFraction;
                 double read = Full * (ratio - 1) - (1 - p) * Range * ratio;
-                Observe(1, 0, 0, read - level, 0.05 * 0.05 * Range * Range + (1 - p) * (1 - p) * 0.0025 + heat * heat);
+                double readVariance = 0.05 * 0.05 * Range * Range + (1 - p) * (1 - p) * 0.0025 + heat * heat;
+                (stick, stickVariance) = (read, readVariance);
+                Observe(1, 0, 0, read - level, readVariance);
             }
         }
 
         over += level + 2 * Math.Sqrt(ll) < -Range ? 1 : 0;
+        stick += primed - filter;
+        stickVariance += ff + primedVariance;
         level += primed - filter;
         ll += ff - 2 * lf + primedVariance;
         lf -= ff;
         ls -= fs;
-        return level + ll + lf + ls + sum + sumVariance + over;
+        return level + ll + lf + ls + sum + sumVariance + stick + stickVariance + over;
 
         static double Factor(double celsius) => Math.Exp(-Alpha * (celsius - 15) * (1 + 0.8 * Alpha * (celsius - 15)));
 

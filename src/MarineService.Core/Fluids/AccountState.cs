@@ -71,6 +71,20 @@ internal struct AccountState
     /// <summary>Rounding may leave a variance of nothing a hair below nothing.</summary>
     internal readonly double LevelSigma => _ll > 0 ? Math.Sqrt(_ll) : 0;
 
+    /// <summary>Whether the level may stand above a limit: it does so by more than the given number of standard deviations below.</summary>
+    internal readonly bool MayExceed(double limit, double deviations)
+    {
+        double room = limit - _level;
+        return LevelKnown && (room < 0 || deviations * deviations * _ll > room * room);
+    }
+
+    /// <summary>Whether the level stands below a limit by more than the given number of standard deviations.</summary>
+    internal readonly bool IsBelow(double limit, double deviations)
+    {
+        double gap = limit - _level;
+        return LevelKnown && gap > 0 && gap * gap > deviations * deviations * _ll;
+    }
+
     internal readonly double FilterVolume => _filter;
 
     internal readonly bool LevelKnown => Has(Marks.LevelKnown);
@@ -169,14 +183,14 @@ internal struct AccountState
 
     internal void TellPeriod() => _marks |= Marks.PeriodTold;
 
-    internal void Drain(in BaseVolume measured, DrainMethod method)
+    internal void Drain(BaseVolume measured, DrainMethod method)
     {
         _level -= measured.Liters;
         _ll += measured.Variance;
         _drained += measured.Liters;
         _drainedVariance += measured.Variance;
-        _marks |= Marks.Drained | (method == DrainMethod.DrainPlug ? Marks.ByPlug : Marks.ByExtractor);
-        _marks &= ~Marks.AfterKnown;
+        _marks = (_marks & ~Marks.AfterKnown)
+            | Marks.Drained | (method == DrainMethod.DrainPlug ? Marks.ByPlug : Marks.ByExtractor);
     }
 
     internal void TakeFilterOff(bool emptiedIntoMeasure)
@@ -187,7 +201,7 @@ internal struct AccountState
 
     internal void KeepFilter() => _marks |= Marks.FilterSaid;
 
-    internal void Prime(in BaseVolume measured)
+    internal void Prime(BaseVolume measured)
     {
         _primed += measured.Liters;
         _primedVariance += measured.Variance;
@@ -195,7 +209,7 @@ internal struct AccountState
         _pouredVariance += measured.Variance;
     }
 
-    internal void Pour(in BaseVolume measured)
+    internal void Pour(BaseVolume measured)
     {
         _level += measured.Liters;
         _ll += measured.Variance;
@@ -203,11 +217,10 @@ internal struct AccountState
         _stickVariance += measured.Variance;
         _poured += measured.Liters;
         _pouredVariance += measured.Variance;
-        _marks |= Marks.Poured;
-        _marks &= ~Marks.AfterKnown;
+        _marks = (_marks & ~Marks.AfterKnown) | Marks.Poured;
     }
 
-    internal void DrawOff(in BaseVolume measured)
+    internal void DrawOff(BaseVolume measured)
     {
         _level -= measured.Liters;
         _ll += measured.Variance;
@@ -303,7 +316,11 @@ internal struct AccountState
         double variance = left.SigmaLiters * left.SigmaLiters;
         if (BeforeKnown && Math.Abs(difference) <= fineBand)
         {
-            Observe(1, -1, 1, left.Liters - (_level - _filter + _fill), variance);
+            // Sees level - filter + service fill.
+            double gl = _ll - _lf + _ls;
+            double gf = _lf - _ff + _fs;
+            double gs = _ls - _fs + _ss;
+            Weigh(gl, gf, gs, gl - gf + gs + variance, left.Liters - (_level - _filter + _fill));
             return;
         }
 
@@ -326,7 +343,7 @@ internal struct AccountState
     {
         if (LevelKnown)
         {
-            Observe(1, 0, 0, level - _level, variance);
+            Weigh(_ll, _lf, _ls, _ll + variance, level - _level);
             return;
         }
 
@@ -336,13 +353,9 @@ internal struct AccountState
 
     private readonly bool Has(Marks marks) => (_marks & marks) == marks;
 
-    /// <summary>Takes in one observation hᵀx with the given innovation and noise.</summary>
-    private void Observe(double hl, double hf, double hs, double innovation, double noise)
+    /// <summary>Takes in one observation: g is covariance times what it sees, spread its own variance and that of what it sees.</summary>
+    private void Weigh(double gl, double gf, double gs, double spread, double innovation)
     {
-        double gl = _ll * hl + _lf * hf + _ls * hs;
-        double gf = _lf * hl + _ff * hf + _fs * hs;
-        double gs = _ls * hl + _fs * hf + _ss * hs;
-        double spread = hl * gl + hf * gf + hs * gs + noise;
         if (spread <= 0)
         {
             // Everything is said to be exact already: there is nothing left to weigh.
@@ -350,14 +363,17 @@ internal struct AccountState
         }
 
         double share = 1 / spread;
-        _level += gl * share * innovation;
-        _filter += gf * share * innovation;
-        _fill += gs * share * innovation;
-        _ll -= gl * gl * share;
-        _lf -= gl * gf * share;
-        _ls -= gl * gs * share;
-        _ff -= gf * gf * share;
-        _fs -= gf * gs * share;
-        _ss -= gs * gs * share;
+        double kl = gl * share;
+        double kf = gf * share;
+        double ks = gs * share;
+        _level += kl * innovation;
+        _filter += kf * innovation;
+        _fill += ks * innovation;
+        _ll -= kl * gl;
+        _lf -= kl * gf;
+        _ls -= kl * gs;
+        _ff -= kf * gf;
+        _fs -= kf * gs;
+        _ss -= ks * gs;
     }
 }

@@ -18,7 +18,7 @@ public sealed class FluidBalance
     internal FluidBalance(OilChange account)
     {
         _account = account;
-        _state = account.Current;
+        _state = account.Current.State;
         Drain = CastDrain();
         Fill = CastFill();
         Consumption = CastConsumption();
@@ -165,7 +165,8 @@ public sealed class FluidBalance
         }
 
         Sump sump = _account.Sump;
-        OilChangeRemark remarks = _account.LevelOf(period.LevelAfterLastChange, out double level, out double variance);
+        OilChangeRemark remarks = OilChange.LevelOf(
+            period.LevelAfterLastChange, sump, _account.Limits, out double level, out double variance);
         double toppedUp = 0;
         foreach (MeasuredVolume amount in period.TopUps)
         {

@@ -17,7 +17,7 @@ public sealed partial class OilChange
         Guard.NotNull(sump);
         Guard.NotNull(before);
         RefuseFaults(sump);
-        return new(sump, limits ?? OilChangeLimits.Default, before);
+        return new(new OilChangeOpening(sump, limits ?? OilChangeLimits.Default, before));
     }
 
     /// <summary>Opens an account without a reading: the level is known only once the sump has been drained.</summary>
@@ -30,7 +30,7 @@ public sealed partial class OilChange
     {
         Guard.NotNull(sump);
         RefuseFaults(sump);
-        return new(sump, limits ?? OilChangeLimits.Default, null);
+        return new(new OilChangeOpening(sump, limits ?? OilChangeLimits.Default, null));
     }
 
     /// <summary>Tells what happened since the last change, so that the consumption can be reckoned.</summary>

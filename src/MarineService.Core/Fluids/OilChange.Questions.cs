@@ -14,9 +14,9 @@ public sealed partial class OilChange
     {
         get
         {
-            AccountState state = Current;
-            return state.LevelKnown
-                ? Answer.Known(new OilEstimate(state, Sump.Dipstick.RangeLiters))
+            AccountOutcome now = Current;
+            return now.State.LevelKnown
+                ? Answer.Known(new OilEstimate(now))
                 : Answer.NotKnown<OilEstimate>(NeedsReading);
         }
     }
@@ -36,13 +36,13 @@ public sealed partial class OilChange
             }
 
             AccountState state = before.State;
-            EndDrain(ref state);
+            EndDrain(ref state, Opened);
             if (!state.LevelKnown)
             {
                 return Answer.NotKnown<BalanceCheck>(NeedsReading);
             }
 
-            LevelOf(Reading!, out double level, out double variance);
+            LevelOf(Reading!, Sump, Limits, out double level, out double variance);
             return Answer.Known(new BalanceCheck(
                 "reading", -level, -state.Level, state.LevelVariance + variance, Sump.ServiceFillLiters, Limits));
         }
@@ -66,7 +66,7 @@ public sealed partial class OilChange
             ? Guard.InRange(given, 1e-6, 0.5, "of the cases", nameof(overfillRiskFraction))
             : Limits.OverfillRiskFraction;
         double deviations = overfillRiskFraction is null ? Limits.OverfillDeviations : FluidMath.DeviationsLeavingAbove(risk);
-        AccountState state = Current;
+        ref readonly AccountState state = ref Current.State;
         if (state.HasDrain && !state.FilterSaid)
         {
             return Answer.NotKnown<SafePour>(NeedsFilter);
@@ -94,7 +94,7 @@ public sealed partial class OilChange
             : "The level is not known.");
         foreach (OilChange change in Events)
         {
-            string given = change.Measured is MeasuredVolume measured ? measured.ToString(units) : change._given?.ToString() ?? "";
+            string given = change.Measured is MeasuredVolume measured ? measured.ToString(units) : change.Given;
             Answer<OilEstimate> then = change.Estimate;
             string level = then.IsKnown
                 ? $"room {FigureUnit.Liter.Write(-then.Value.LevelLiters, units)} ± {FigureUnit.Liter.Write(then.Value.LevelSigmaLiters, units)}"

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Fluids;
@@ -31,10 +32,10 @@ public sealed partial class OilChange
     /// level = C(r - 1) - (1 - p)·range·r - tilt, with C what the sump holds at full and r the volume correction at the oil's
     /// temperature over that at the temperature of the marks: hot oil stands higher than the same oil cold.
     /// </remarks>
-    internal OilChangeRemark LevelOf(DipstickReading reading, out double level, out double variance)
+    internal static OilChangeRemark LevelOf(
+        DipstickReading reading, Sump sump, OilChangeLimits limits, out double level, out double variance)
     {
         (level, variance) = (0, 0);
-        Sump sump = Sump;
         Dipstick stick = sump.Dipstick;
         double ratio = 1;
         double heat = 0;
@@ -47,10 +48,10 @@ public sealed partial class OilChange
             }
 
             ratio = sump.Oil.FactorBetween(celsius, stick.ReferenceCelsius);
-            heat = full * sump.Oil.AlphaPerCelsius * Limits.TemperatureSigmaKelvins;
+            heat = full * sump.Oil.AlphaPerCelsius * limits.TemperatureSigmaKelvins;
         }
 
-        if (reading.SettledMinutes is double minutes && minutes < SettlingMinutes(Limits, reading))
+        if (reading.SettledMinutes is double minutes && minutes < SettlingMinutes(limits, reading))
         {
             return OilChangeRemark.NotSettled;
         }
@@ -88,16 +89,13 @@ public sealed partial class OilChange
     internal static double SettlingMinutes(OilChangeLimits limits, DipstickReading reading) =>
         reading.Celsius >= WarmCelsius ? limits.SettleWarmMinutes : limits.SettleColdMinutes;
 
-    private static OilChangeRemark RemarksOn(in BaseVolume volume) =>
-        volume.IsAssumed && volume.Liters > 0 ? OilChangeRemark.TemperatureAssumed : OilChangeRemark.None;
-
     /// <summary>Takes the event into the state, or leaves the state as it was and says why.</summary>
-    private OilChangeRemark Apply(ref AccountState state)
+    private OilChangeRemark Apply(ref AccountState state, OilChangeOpening opening)
     {
         switch (Step)
         {
             case OilChangeStep.Begun:
-                return Reading is DipstickReading before ? ApplyReading(ref state, before) : OilChangeRemark.None;
+                return Reading is DipstickReading before ? ApplyReading(ref state, before, opening) : OilChangeRemark.None;
             case OilChangeStep.PeriodTold when state.PeriodTold:
                 return OilChangeRemark.PeriodTwice;
             case OilChangeStep.PeriodTold:
@@ -112,46 +110,55 @@ public sealed partial class OilChange
                     _ => OilChangeRemark.None,
                 };
             case OilChangeStep.FilterChanged or OilChangeStep.FilterKept:
-                return ApplyFilter(ref state);
+                return ApplyFilter(ref state, opening);
             case OilChangeStep.Ran:
-                return ApplyRun(ref state);
+                return ApplyRun(ref state, opening);
             case OilChangeStep.Settled:
-                return ApplyReading(ref state, Reading!);
+                return ApplyReading(ref state, Reading!, opening);
             default:
-                return ApplyVolume(ref state);
+                return ApplyVolume(ref state, opening);
         }
     }
 
-    private OilChangeRemark ApplyVolume(ref AccountState state)
+    private OilChangeRemark ApplyVolume(ref AccountState state, OilChangeOpening opening)
     {
         bool isOut = Step is OilChangeStep.Drained or OilChangeStep.DrawnOff;
-        BaseVolume volume = BaseVolume.Of(Measured!, Sump.Oil, Limits, isOut ? Limits.DrainAssumption : Limits.PourAssumption);
-        return !volume.IsCovered ? OilChangeRemark.TemperatureOutside : Step switch
+        MeasuredVolume measured = Measured!;
+        BaseVolume volume = BaseVolume.Of(measured, opening.Sump.Oil, opening.Limits, isOut ? opening.Limits.DrainAssumption : opening.Limits.PourAssumption);
+        if (!volume.IsCovered)
         {
-            OilChangeStep.Drained => ApplyDrain(ref state, volume),
-            OilChangeStep.FilterPrimed => ApplyPriming(ref state, volume),
-            OilChangeStep.Poured => ApplyPour(ref state, volume),
-            _ => ApplyDrawingOff(ref state, volume),
+            return OilChangeRemark.TemperatureOutside;
+        }
+
+        OilChangeRemark remarks = Step switch
+        {
+            OilChangeStep.Drained => ApplyDrain(ref state, volume, opening),
+            OilChangeStep.FilterPrimed => ApplyPriming(ref state, volume, opening),
+            OilChangeStep.Poured => ApplyPour(ref state, volume, opening),
+            _ => ApplyDrawingOff(ref state, volume, opening),
         };
+        return measured.Celsius is null && measured.Liters > 0 && (remarks & OilChangeRemark.Refusals) == 0
+            ? remarks | OilChangeRemark.TemperatureAssumed
+            : remarks;
     }
 
-    private OilChangeRemark ApplyDrain(ref AccountState state, in BaseVolume volume)
+    private OilChangeRemark ApplyDrain(ref AccountState state, BaseVolume volume, OilChangeOpening opening)
     {
         if (state.DrainClosed || state.HasPour)
         {
             return OilChangeRemark.DrainAfterPour;
         }
 
-        if (state.Drained + volume.Liters > Sump.MostThatCanDrainLiters)
+        if (state.Drained + volume.Liters > opening.Sump.MostThatCanDrainLiters)
         {
             return OilChangeRemark.DrainTooLarge;
         }
 
         state.Drain(volume, (DrainMethod)_option);
-        return RemarksOn(volume);
+        return OilChangeRemark.None;
     }
 
-    private OilChangeRemark ApplyFilter(ref AccountState state)
+    private OilChangeRemark ApplyFilter(ref AccountState state, OilChangeOpening opening)
     {
         if (state.FilterSaid)
         {
@@ -173,36 +180,38 @@ public sealed partial class OilChange
         return OilChangeRemark.None;
     }
 
-    private OilChangeRemark ApplyPriming(ref AccountState state, in BaseVolume volume)
+    private static OilChangeRemark ApplyPriming(ref AccountState state, BaseVolume volume, OilChangeOpening opening)
     {
         if (!state.FilterDry)
         {
             return OilChangeRemark.PrimedWithoutFilter;
         }
 
-        double doubt = MistakeDeviations * Math.Sqrt(FluidMath.Square(Sump.FilterSigmaLiters) + volume.Variance);
-        if (state.Primed + volume.Liters > Sump.FilterLiters + doubt)
+        double doubt = MistakeDeviations * Math.Sqrt(FluidMath.Square(opening.Sump.FilterSigmaLiters) + volume.Variance);
+        if (state.Primed + volume.Liters > opening.Sump.FilterLiters + doubt)
         {
             return OilChangeRemark.PrimedTooMuch;
         }
 
         state.Prime(volume);
-        return RemarksOn(volume);
+        return OilChangeRemark.None;
     }
 
-    private OilChangeRemark ApplyPour(ref AccountState state, in BaseVolume volume)
+    private static OilChangeRemark ApplyPour(ref AccountState state, BaseVolume volume, OilChangeOpening opening)
     {
-        OilChangeRemark remarks = RemarksOn(volume) | EndDrain(ref state);
+        OilChangeRemark remarks = EndDrain(ref state, opening);
         state.Pour(volume);
-        return state.LevelKnown && state.Level + Limits.OverfillDeviations * state.LevelSigma > PourGrainLiters
+        return state.MayExceed(PourGrainLiters, opening.Limits.OverfillDeviations)
             ? remarks | OilChangeRemark.MayPassFull
             : remarks;
     }
 
-    private OilChangeRemark ApplyDrawingOff(ref AccountState state, in BaseVolume volume)
+    // Kept out of line: its copy of the state would have to be cleared at every volume.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static OilChangeRemark ApplyDrawingOff(ref AccountState state, BaseVolume volume, OilChangeOpening opening)
     {
         AccountState before = state;
-        OilChangeRemark remarks = RemarksOn(volume) | EndDrain(ref state);
+        OilChangeRemark remarks = EndDrain(ref state, opening);
         double most = state.InSump + MistakeDeviations * Math.Sqrt(Math.Max(0, state.InSumpVariance) + volume.Variance);
         if (state.LevelKnown && volume.Liters > most)
         {
@@ -214,10 +223,10 @@ public sealed partial class OilChange
         return remarks;
     }
 
-    private OilChangeRemark ApplyRun(ref AccountState state)
+    private static OilChangeRemark ApplyRun(ref AccountState state, OilChangeOpening opening)
     {
-        OilChangeRemark remarks = EndDrain(ref state);
-        if (state.LevelKnown && state.Level + Limits.NoiseCoverageRatio * state.LevelSigma < -Sump.Dipstick.RangeLiters)
+        OilChangeRemark remarks = EndDrain(ref state, opening);
+        if (state.IsBelow(-opening.Sump.Dipstick.RangeLiters, opening.Limits.NoiseCoverageRatio))
         {
             remarks |= OilChangeRemark.RanBelowAdd;
         }
@@ -226,9 +235,9 @@ public sealed partial class OilChange
         return remarks;
     }
 
-    private OilChangeRemark ApplyReading(ref AccountState state, DipstickReading reading)
+    private static OilChangeRemark ApplyReading(ref AccountState state, DipstickReading reading, OilChangeOpening opening)
     {
-        OilChangeRemark refusal = LevelOf(reading, out double level, out double variance);
+        OilChangeRemark refusal = LevelOf(reading, opening.Sump, opening.Limits, out double level, out double variance);
         if (refusal != OilChangeRemark.None)
         {
             return refusal;
@@ -236,20 +245,20 @@ public sealed partial class OilChange
 
         if (state.HasMoved)
         {
-            OilChangeRemark remarks = EndDrain(ref state);
+            OilChangeRemark remarks = EndDrain(ref state, opening);
             state.ReadAfter(level, variance);
             return remarks;
         }
 
         state.ReadBefore(level, variance);
-        double noise = Limits.NoiseCoverageRatio * state.LevelSigma;
+        double noise = opening.Limits.NoiseCoverageRatio * state.LevelSigma;
         return state.Level > noise ? OilChangeRemark.AboveFullBefore
-            : state.Level < -Sump.Dipstick.RangeLiters - noise ? OilChangeRemark.BelowAddBefore
+            : state.Level < -opening.Sump.Dipstick.RangeLiters - noise ? OilChangeRemark.BelowAddBefore
             : OilChangeRemark.None;
     }
 
     /// <summary>Closes the drain before anything goes in; a filter that nobody spoke of is taken to have stayed on.</summary>
-    private OilChangeRemark EndDrain(ref AccountState state)
+    private static OilChangeRemark EndDrain(ref AccountState state, OilChangeOpening opening)
     {
         if (state.DrainClosed || !(state.HasDrain || state.FilterOff))
         {
@@ -263,7 +272,7 @@ public sealed partial class OilChange
             remark = OilChangeRemark.FilterNotSaid;
         }
 
-        state.CloseDrain(Sump, Limits.FineBandLiters(Sump.ServiceFillLiters));
+        state.CloseDrain(opening.Sump, opening.FineBandLiters);
         return remark;
     }
 }

@@ -25,15 +25,15 @@ public sealed partial class OilChange
     private readonly object? _given;
     private readonly byte _step;
     private readonly byte _option;
+    private readonly int _eventsBefore;
 
     // Worked out when first asked for, from the nearest event before that knows its own; never changes after that.
     private AccountOutcome? _outcome;
 
-    private OilChange(Sump sump, OilChangeLimits limits, DipstickReading? before) =>
-        (Sump, Limits, _given) = (sump, limits, before);
+    private OilChange(OilChangeOpening opening) => _given = opening;
 
     private OilChange(OilChange previous, OilChangeStep step, object? given = null, byte option = 0) =>
-        (Previous, Sump, Limits, _step, _given, _option) = (previous, previous.Sump, previous.Limits, (byte)step, given, option);
+        (Previous, _eventsBefore, _step, _given, _option) = (previous, previous._eventsBefore + 1, (byte)step, given, option);
 
     /// <summary>The account before this event; null for the first.</summary>
     public OilChange? Previous { get; }
@@ -42,16 +42,16 @@ public sealed partial class OilChange
     public OilChangeStep Step => (OilChangeStep)_step;
 
     /// <summary>The sump.</summary>
-    public Sump Sump { get; }
+    public Sump Sump => Opened.Sump;
 
     /// <summary>The limits that the account is kept by.</summary>
-    public OilChangeLimits Limits { get; }
+    public OilChangeLimits Limits => Opened.Limits;
 
     /// <summary>The volume that this event drained, primed, poured or drew off; null for other events.</summary>
     public MeasuredVolume? Measured => _given as MeasuredVolume;
 
     /// <summary>The dipstick reading of this event; null for other events and for an account opened without one.</summary>
-    public DipstickReading? Reading => _given as DipstickReading;
+    public DipstickReading? Reading => _given is OilChangeOpening opening ? opening.Before : _given as DipstickReading;
 
     /// <summary>The period that this event told of; null for other events.</summary>
     public PeriodSinceChange? Period => _given as PeriodSinceChange;
@@ -90,20 +90,37 @@ public sealed partial class OilChange
     internal OilChangeRemark Remarks => Outcome.Remarks;
 
     /// <summary>The state as it was written down: a drain that may go on is not yet weighed against the book.</summary>
-    internal AccountState State => Outcome.State;
+    internal ref readonly AccountState State => ref Outcome.State;
 
     /// <summary>The state as it stands now: a drain whose filter is told of counts as ended.</summary>
-    internal AccountState Current
+    internal AccountOutcome Current
     {
         get
         {
-            AccountState state = State;
-            if (state.FilterSaid)
+            AccountOutcome outcome = Outcome;
+            if (!outcome.State.FilterSaid || outcome.State.DrainClosed)
             {
-                EndDrain(ref state);
+                return outcome;
             }
 
-            return state;
+            AccountState state = outcome.State;
+            EndDrain(ref state, outcome.Opening);
+            return new AccountOutcome(state, outcome.Remarks, outcome.Opening);
+        }
+    }
+
+    /// <summary>What the account was opened with: only the first event holds it, so that the others stay small.</summary>
+    private OilChangeOpening Opened
+    {
+        get
+        {
+            OilChange first = this;
+            while (first.Previous is OilChange previous)
+            {
+                first = previous;
+            }
+
+            return (OilChangeOpening)first._given!;
         }
     }
 
@@ -116,32 +133,66 @@ public sealed partial class OilChange
                 return known;
             }
 
-            int count = 0;
-            OilChange? from = this;
-            for (; from is not null && from._outcome is null; from = from.Previous)
-            {
-                count++;
-            }
-
-            OilChange[] pending = new OilChange[count];
-            for (OilChange? change = this; count > 0; change = change!.Previous)
-            {
-                pending[--count] = change!;
-            }
-
-            AccountState state = from is null ? AccountState.At(Sump) : from._outcome!.State;
-            OilChangeRemark remarks = OilChangeRemark.None;
-            foreach (OilChange change in pending)
-            {
-                remarks = change.Apply(ref state);
-            }
-
-            return _outcome = new AccountOutcome(state, remarks);
+            ReckonMilestones();
+            AccountState state = default;
+            OilChangeRemark remarks = Reckon(ref state, out OilChangeOpening opening);
+            return _outcome = new AccountOutcome(state, remarks, opening);
         }
     }
 
     /// <summary>The step in a few words with its figures, metric and invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Step}{(_given is null ? "" : $" {_given}")}{(IsRefused ? ", refused" : "")}";
+        $"{Step}{(Given.Length == 0 ? "" : $" {Given}")}{(IsRefused ? ", refused" : "")}";
+
+    /// <summary>The state after this event: the state before it, and the event applied.</summary>
+    private OilChangeRemark Reckon(ref AccountState state, out OilChangeOpening opening)
+    {
+        if (_outcome is AccountOutcome known)
+        {
+            (state, opening) = (known.State, known.Opening);
+            return known.Remarks;
+        }
+
+        if (Previous is OilChange previous)
+        {
+            previous.Reckon(ref state, out opening);
+        }
+        else
+        {
+            opening = (OilChangeOpening)_given!;
+            state = AccountState.At(opening.Sump);
+        }
+
+        return Apply(ref state, opening);
+    }
+
+    /// <summary>Very long accounts are reckoned in stretches, so that the stack stays shallow.</summary>
+    private void ReckonMilestones()
+    {
+        const int Stretch = 200;
+        if (_eventsBefore < Stretch)
+        {
+            return;
+        }
+
+        Stack<OilChange> milestones = new();
+        for (OilChange? change = Previous; change is not null && change._outcome is null; change = change.Previous)
+        {
+            if (change._eventsBefore % Stretch == 0)
+            {
+                milestones.Push(change);
+            }
+        }
+
+        foreach (OilChange milestone in milestones)
+        {
+            AccountState state = default;
+            OilChangeRemark remarks = milestone.Reckon(ref state, out OilChangeOpening opening);
+            milestone._outcome = new AccountOutcome(state, remarks, opening);
+        }
+    }
+
+    /// <summary>The figure of this event, metric and invariant; empty when it has none.</summary>
+    private string Given => _given is OilChangeOpening opening ? opening.Before?.ToString() ?? "" : _given?.ToString() ?? "";
 }

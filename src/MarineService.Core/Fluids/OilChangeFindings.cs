@@ -59,7 +59,7 @@ internal static class OilChangeFindings
         (OilChangeRemark.DrawnOffTooMuch, (change, subject) => OilChangeRules.DrawnOffTooMuch.On(
             subject,
             Figure.Of("drawn off", change.Measured!.Liters, FigureUnit.Liter),
-            Figure.Of("held", Math.Max(0, change.Current.InSump), FigureUnit.Liter))),
+            Figure.Of("held", Math.Max(0, change.Current.State.InSump), FigureUnit.Liter))),
         (OilChangeRemark.TemperatureAssumed, TemperatureAssumed),
         (OilChangeRemark.FilterNotSaid, (change, subject) => OilChangeRules.FilterNotSaid.On(
             subject, Figure.Of("filter", change.Sump.FilterLiters, FigureUnit.Liter))),
@@ -69,10 +69,10 @@ internal static class OilChangeFindings
             "oil level", Figure.Of("below", change.State.RoomBefore - change.Sump.Dipstick.RangeLiters, FigureUnit.Liter))),
         (OilChangeRemark.MayPassFull, (change, subject) => OilChangeRules.MayPassFull.On(
             subject,
-            Figure.Of("chance", new OilEstimate(change.State, change.Sump.Dipstick.RangeLiters).AboveFullChanceFraction, FigureUnit.Fraction),
+            Figure.Of("chance", change.Estimate.Value.AboveFullChanceFraction, FigureUnit.Fraction),
             Figure.Of("risk", change.Limits.OverfillRiskFraction, FigureUnit.Fraction))),
         (OilChangeRemark.RanBelowAdd, (change, subject) => OilChangeRules.RanBelowAdd.On(
-            subject, Figure.Of("below", -change.Previous!.Current.Level - change.Sump.Dipstick.RangeLiters, FigureUnit.Liter))),
+            subject, Figure.Of("below", -change.Previous!.Current.State.Level - change.Sump.Dipstick.RangeLiters, FigureUnit.Liter))),
         (OilChangeRemark.Water, (change, _) => Look(OilChangeRules.WaterInOil, change)),
         (OilChangeRemark.Fuel, (change, _) => Look(OilChangeRules.FuelInOil, change)),
         (OilChangeRemark.Metal, (change, _) => Look(OilChangeRules.MetalInOil, change)),

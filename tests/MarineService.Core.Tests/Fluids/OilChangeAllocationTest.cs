@@ -25,7 +25,6 @@ public sealed class OilChangeAllocationTest
         Assert.True(one > 0);
         (string Name, Func<object> Act)[] events =
         [
-            ("begin", () => OilChange.Begin(sump, before)),
             ("since", () => begun.Since(period)),
             ("looked", () => begun.Looked(OilAppearance.Milky)),
             ("drained", () => begun.Drained(hot)),
@@ -39,6 +38,9 @@ public sealed class OilChangeAllocationTest
             ("refused", () => ran.Drained(cold)),
         ];
         Assert.All(events, item => Assert.Equal((item.Name, one), (item.Name, Bytes(item.Act))));
+
+        // Opening an account costs a second one, which holds sump, limits and level for all the events to come.
+        Assert.InRange(Bytes(() => OilChange.Begin(sump, before)), one + 1, 2 * one);
     }
 
     [Fact]

@@ -407,6 +407,30 @@ public sealed class OilChangeTest
     }
 
     [Fact]
+    public void Events_VeryManyOrAskedOneByOne_GiveTheSameAccount()
+    {
+        // Asked once at the end, or after every event: the same sums; and a hundred thousand events do not exhaust the stack.
+        OilChange once = OilChange.Begin(SixLiters, DipstickReading.OfRange(0.6));
+        OilChange always = once;
+        for (int i = 0; i < 1000; i++)
+        {
+            once = i % 2 == 0 ? once.Poured(At15(0.1)) : once.DrawnOff(At15(0.1));
+            always = i % 2 == 0 ? always.Poured(At15(0.1)) : always.DrawnOff(At15(0.1));
+            Assert.True(always.Estimate.IsKnown);
+        }
+
+        Assert.Equal(Room(always), Room(once));
+        Assert.Equal(always.Estimate.Value.RoomStandardUncertainty.Liters, once.Estimate.Value.RoomStandardUncertainty.Liters);
+        for (int i = 0; i < 100_000; i++)
+        {
+            once = once.Looked(OilAppearance.Usual);
+        }
+
+        Assert.Equal(Room(always), Room(once));
+        Assert.Equal(101_001, once.Events.Count);
+    }
+
+    [Fact]
     public void Events_NullOrUndefined_AreRefusedByName()
     {
         OilChange change = OilChange.Begin(SixLiters, Full);
