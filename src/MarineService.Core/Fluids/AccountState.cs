@@ -33,8 +33,6 @@ internal struct AccountState
     private double _drainedVariance;
     private double _poured;
     private double _pouredVariance;
-    private double _after;
-    private double _afterVariance;
 
     // The level by the last settled reading alone and what has moved since.
     private double _stick;
@@ -149,7 +147,7 @@ internal struct AccountState
 
     internal readonly double PouredVariance => _pouredVariance;
 
-    internal readonly double RoomAfter => -_after;
+    internal readonly double RoomAfter => -_stick;
 
     /// <summary>A settled reading was taken after the drain or a pour.</summary>
     internal readonly bool StickKnown => Has(Marks.StickKnown);
@@ -159,7 +157,7 @@ internal struct AccountState
 
     internal readonly double StickVariance => _stickVariance;
 
-    internal readonly double AfterVariance => _afterVariance;
+    internal readonly double AfterVariance => _stickVariance;
 
     internal readonly bool ByExtractorOnly => Has(Marks.ByExtractor) && !Has(Marks.ByPlug);
 
@@ -251,7 +249,6 @@ internal struct AccountState
     /// <summary>A settled dipstick: the last one closes the fill sum, every one sharpens the estimate.</summary>
     internal void ReadAfter(double level, double variance)
     {
-        (_after, _afterVariance) = (level, variance);
         (_stick, _stickVariance) = (level, variance);
         _marks |= Marks.AfterKnown | Marks.StickKnown;
         Read(level, variance);
@@ -279,7 +276,7 @@ internal struct AccountState
     {
         // The filter enters once through what left uncounted and once through what is not filled yet; they cancel.
         bool filterCounts = FilterLost != FilterDry;
-        return _pouredVariance + _drainedVariance + _beforeVariance + _afterVariance
+        return _pouredVariance + _drainedVariance + _beforeVariance + _stickVariance
             + (filterCounts ? FluidMath.Square(sump.FilterSigmaLiters) : 0) + (FilterDry ? _primedVariance : 0);
     }
 

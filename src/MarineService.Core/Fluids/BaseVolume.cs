@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace MarineService.Core.Fluids;
 
 /// <summary>A measured volume brought to 15 °C: liters and their variance. Two numbers, so that it travels in registers.</summary>
@@ -15,6 +17,7 @@ internal readonly struct BaseVolume
     /// <summary>
     /// u² = (VCF·u_V)² + (V15·α·u_t)² + (share·(V - V15))²; the last part is the spread of expansion between oils.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static BaseVolume Of(MeasuredVolume measured, OilDensity oil, OilChangeLimits limits, in TemperatureAssumption assumption)
     {
         double celsius = assumption.Celsius;
