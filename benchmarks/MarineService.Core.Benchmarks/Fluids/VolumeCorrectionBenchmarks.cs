@@ -44,7 +44,7 @@ public class VolumeCorrectionBenchmarks
         double sum = 0;
         foreach (double celsius in _celsius)
         {
-            sum += _oil.VolumeCorrectionFactorAt(celsius);
+            sum += _oil.VolumeCorrectionRatio(celsius);
         }
 
         return sum;
@@ -56,7 +56,7 @@ public class VolumeCorrectionBenchmarks
         double sum = 0;
         foreach (Temperature temperature in _temperatures)
         {
-            sum += _oil.VolumeCorrectionFactor(temperature);
+            sum += _oil.VolumeCorrectionRatio(temperature);
         }
 
         return sum;

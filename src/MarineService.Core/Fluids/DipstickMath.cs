@@ -2,7 +2,7 @@ namespace MarineService.Core.Fluids;
 
 /// <summary>Oil on a dipstick in a rectangular sump with vertical walls; lengths in mm, volumes in L, angles in rad.</summary>
 /// <remarks>
-/// Derived from the geometry. x runs aft and y to starboard from the center of the floor; a positive pitch puts the stern
+/// Source: derived from the geometry, nothing published. x runs aft and y to starboard from the center of the floor; a positive pitch puts the stern
 /// down, a positive roll the starboard side. The depth at the center does not change when the sump tilts.
 /// </remarks>
 internal static class DipstickMath

@@ -1,4 +1,3 @@
-using System.Collections.ObjectModel;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Fluids;
@@ -10,7 +9,7 @@ namespace MarineService.Core.Fluids;
 /// before - room after the last change; exchanged fraction f = out / (service fill - room before). Stop is for gained
 /// volume, water, above full and below add; what merely does not add up is Act.
 /// </remarks>
-public sealed class FluidBalance
+public sealed partial class FluidBalance
 {
     private readonly OilChange _account;
     private readonly AccountState _state;
@@ -22,7 +21,7 @@ public sealed class FluidBalance
         Drain = CastDrain();
         Fill = CastFill();
         Consumption = CastConsumption();
-        (ExchangedFraction, ExchangedFractionUncertainty) = CastExchange();
+        (ExchangedFraction, ExchangedUncertaintyFraction) = CastExchange();
         ConsumptionRate = CastRate();
         Discrepancies = Judge();
         Findings = Array.AsReadOnly<Finding>([.. Discrepancies.Select(discrepancy => discrepancy.Finding)]);
@@ -47,14 +46,14 @@ public sealed class FluidBalance
     public Answer<double> ExchangedFraction { get; }
 
     /// <summary>Standard uncertainty of <see cref="ExchangedFraction"/>.</summary>
-    public Answer<double> ExchangedFractionUncertainty { get; }
+    public Answer<double> ExchangedUncertaintyFraction { get; }
 
     /// <summary>Whether the fraction is too near the full-change limit to tell one from the other; not known when the fraction is not.</summary>
     public Answer<bool> IsExchangeInsideNoise =>
         ExchangedFraction.IsKnown ? Answer.Known(ExchangeInsideNoise) : Answer.NotKnown<bool>([.. ExchangedFraction.Missing]);
 
-    /// <summary>Whether the boat's oil is reckoned pro rata: drained by extractor only, its residual declared.</summary>
-    public bool CountsProRata => _state.ByExtractorOnly && _state.FindResidual(_account.Sump) is not null;
+    /// <summary>Whether the change is reckoned pro rata: the boat is drained by extractor only, its residual declared, and so it was this time.</summary>
+    public bool CountsProRata => _state.ByExtractorOnly && _account.Sump.IsDrainedOnlyByExtractor;
 
     /// <summary>The share of old oil in the engine now, with what coolers and hoses kept back; not known without a level before and a drain.</summary>
     public Answer<double> OldOilFraction
@@ -86,7 +85,7 @@ public sealed class FluidBalance
     public Severity Severity => Findings.Count == 0 ? Severity.Note : Findings[0].Severity;
 
     private bool ExchangeInsideNoise =>
-        Math.Abs(RawExchange - _account.Limits.FullChangeFraction) <= _account.Limits.NoiseCoverageRatio * ExchangedFractionUncertainty.Value;
+        Math.Abs(RawExchange - _account.Limits.FullChangeFraction) <= _account.Limits.NoiseCoverageRatio * ExchangedUncertaintyFraction.Value;
 
     private double RawExchange => _state.Out(_account.Sump) / HeldBefore;
 
@@ -107,7 +106,7 @@ public sealed class FluidBalance
         }
 
         lines.Add("exchanged", ExchangedFraction.IsKnown
-                ? $"{FigureUnit.Fraction.Write(ExchangedFraction.Value, units)} ± {FigureUnit.Fraction.Write(ExchangedFractionUncertainty.Value, units)}"
+                ? $"{FigureUnit.Fraction.Write(ExchangedFraction.Value, units)} ± {FigureUnit.Fraction.Write(ExchangedUncertaintyFraction.Value, units)}"
                 : ExchangedFraction.ToString())
             .Add("used", ConsumptionRate.IsKnown ? ConsumptionRate.Value.Explain(units).Answer : ConsumptionRate.ToString())
             .Add("level", Level.IsKnown ? Level.Value.Explain(units).Answer : Level.ToString());
@@ -215,118 +214,4 @@ public sealed class FluidBalance
 
     private BalanceCheck Check(string name, double measured, double predicted, double variance) =>
         new(name, measured, predicted, variance, _account.Sump.ServiceFillLiters, _account.Limits);
-
-    private ReadOnlyCollection<Discrepancy> Judge()
-    {
-        List<Finding> findings = [];
-        for (OilChange? change = _account; change is not null; change = change.Previous)
-        {
-            if (change.Step is OilChangeStep.Looked or OilChangeStep.Ran)
-            {
-                findings.AddRange(change.Findings);
-            }
-        }
-
-        JudgeConsumption(findings);
-        if (_state.LevelKnown && (_state.HasPour || _state.AfterKnown) && OilChange.JudgeLevel(_account.Sump, _account.Limits, _state) is Finding level)
-        {
-            findings.Add(level);
-        }
-
-        JudgeSum(findings, Drain, "drain", OilChangeRules.DrainShort, OilChangeRules.DrainShortDoubtful, OilChangeRules.DrainSurplus, OilChangeRules.DrainSurplusDoubtful);
-        JudgeSum(findings, Fill, "fill", OilChangeRules.FillShort, OilChangeRules.FillShortDoubtful, OilChangeRules.FillSurplus, OilChangeRules.FillSurplusDoubtful);
-        JudgeExchange(findings);
-        if (_state.FilterDry && _state.HasPour)
-        {
-            findings.Add(OilChangeRules.FilterNotFilled.On(
-                "filter", Figure.Of("to take", Math.Max(0, _state.FilterVolume - _state.Primed), FigureUnit.Liter)));
-        }
-
-        return Array.AsReadOnly<Discrepancy>([.. findings.OrderByDescending(finding => finding.Severity).Select(Discrepancy.Of)]);
-    }
-
-    private void JudgeConsumption(List<Finding> findings)
-    {
-        if (!Consumption.IsKnown)
-        {
-            return;
-        }
-
-        BalanceCheck check = Consumption.Value;
-        if (check.DifferenceLiters < 0 && check.Band != BalanceBand.Fine)
-        {
-            FindingRule rule = check.IsInsideNoise ? OilChangeRules.GainedVolumeDoubtful : OilChangeRules.GainedVolume;
-            findings.Add(rule.On("oil", Figure.Of("gained", -check.DifferenceLiters, FigureUnit.Liter), OilChange.Noise(check.IsInsideNoise)));
-        }
-
-        if (!ConsumptionRate.IsKnown)
-        {
-            return;
-        }
-
-        OilConsumption rate = ConsumptionRate.Value;
-        Figure rateFigure = Figure.Of("rate", Math.Round(rate.LitersPer100Hours, 2), FigureUnit.Number);
-        double noise = _account.Limits.NoiseCoverageRatio * rate.SpecificSigma;
-        if (rate.GramsPerKilowattHour is { IsKnown: true, Value: double specific } && specific - noise > OilConsumption.MostGramsPerKilowattHour)
-        {
-            findings.Add(OilChangeRules.ConsumptionAboveUsual.On(
-                "oil consumption",
-                rateFigure,
-                Figure.Of("specific", Math.Round(specific, 2), FigureUnit.Number),
-                Figure.Of("least", OilConsumption.LeastGramsPerKilowattHour, FigureUnit.Number),
-                Figure.Of("most", OilConsumption.MostGramsPerKilowattHour, FigureUnit.Number)));
-        }
-
-        if (rate.TrendRatio is { IsKnown: true, Value: double times } && times > _account.Limits.ConsumptionTrendRatio)
-        {
-            findings.Add(OilChangeRules.ConsumptionRising.On(
-                "oil consumption", rateFigure, Figure.Of("times", Math.Round(times, 1), FigureUnit.Number)));
-        }
-    }
-
-    private void JudgeExchange(List<Finding> findings)
-    {
-        if (!ExchangedFraction.IsKnown || !_state.HasDrain)
-        {
-            return;
-        }
-
-        double needed = _account.Limits.FullChangeFraction;
-        Figure exchanged = Figure.Of("exchanged", ExchangedFraction.Value, FigureUnit.Fraction);
-        if (CountsProRata)
-        {
-            findings.Add(OilChangeRules.CountsProRata.On("oil change", exchanged));
-        }
-        else if (ExchangedFraction.Value < needed)
-        {
-            FindingRule rule = ExchangeInsideNoise ? OilChangeRules.NotFullChangeInsideNoise : OilChangeRules.NotFullChange;
-            findings.Add(rule.On("oil change", exchanged, Figure.Of("needed", needed, FigureUnit.Fraction), OilChange.Noise(ExchangeInsideNoise)));
-        }
-    }
-
-    private static void JudgeSum(
-        List<Finding> findings,
-        Answer<BalanceCheck> sum,
-        string subject,
-        FindingRule missing,
-        FindingRule missingDoubtful,
-        FindingRule surplus,
-        FindingRule surplusDoubtful)
-    {
-        if (!sum.IsKnown || sum.Value.Band == BalanceBand.Fine)
-        {
-            return;
-        }
-
-        BalanceCheck check = sum.Value;
-        bool grave = check.Band == BalanceBand.Beyond && !check.IsInsideNoise;
-        bool tooMuch = check.DifferenceLiters > 0;
-        FindingRule rule = tooMuch ? (grave ? surplus : surplusDoubtful) : (grave ? missing : missingDoubtful);
-        findings.Add(rule.On(
-            subject,
-            Figure.Of("measured", check.MeasuredLiters, FigureUnit.Liter),
-            Figure.Of("promised", check.PredictedLiters, FigureUnit.Liter),
-            Figure.Of(tooMuch ? "surplus" : "missing", Math.Abs(check.DifferenceLiters), FigureUnit.Liter),
-            OilChange.Noise(check.IsInsideNoise)));
-    }
 }

@@ -1,6 +1,7 @@
 namespace MarineService.Core.Fluids;
 
 /// <summary>Small pieces of arithmetic that several parts of this room share.</summary>
+/// <remarks>Source: textbook mathematics; where a formula has an author, its member names it.</remarks>
 internal static class FluidMath
 {
     /// <summary>Standard gravity, m/s² (3rd CGPM, 1901).</summary>

@@ -19,6 +19,8 @@ public sealed class GlycolMixture
     internal static readonly Citation DensitySource =
         Citation.Secondary("Å. Melinder, Properties of Secondary Working Fluids for Indirect Systems, IIR", "2010", "density polynomials");
 
+    private const double MaxLiters = 10_000;
+
     private readonly GlycolTable _table;
     private readonly double _volumePercent;
 
@@ -93,26 +95,26 @@ public sealed class GlycolMixture
     }
 
     /// <summary>What this mixture becomes when it meets water; volumes taken as additive (error below about 1 %).</summary>
-    /// <param name="own">How much of this mixture; above 0 L.</param>
-    /// <param name="water">How much water, such as what was trapped in a low point; 0 L or more.</param>
+    /// <param name="own">How much of this mixture; above 0, at most 10,000 L.</param>
+    /// <param name="water">How much water, such as what was trapped in a low point; 0 to 10,000 L.</param>
     /// <returns>The diluted mixture.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range.</exception>
     /// <example><code>GlycolMixture.OfVolume(GlycolKind.Propylene, 0.60).DilutedBy(Volume.FromLiters(4), Volume.FromLiters(1)); // 48 %</code></example>
     public GlycolMixture DilutedBy(Volume own, Volume water)
     {
-        double ownLiters = Guard.Positive(Canonical.Liters(own), "L", nameof(own));
-        double waterLiters = Guard.NotNegative(Canonical.Liters(water), "L", nameof(water));
+        double ownLiters = Above0(own, nameof(own));
+        double waterLiters = From0(water, nameof(water));
         return new(Kind, _volumePercent * ownLiters / (ownLiters + waterLiters));
     }
 
     /// <summary>How much of this mixture makes trapped water at least as strong as wanted, all of it staying in.</summary>
-    /// <param name="trappedWater">0 L or more.</param>
+    /// <param name="trappedWater">0 to 10,000 L.</param>
     /// <param name="wantedVolumeFraction">From 0 to below this mixture's own strength.</param>
     /// <returns>The volume to add, or not known when this mixture is no stronger than what is wanted.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Answer<Volume> FillNeeded(Volume trappedWater, double wantedVolumeFraction)
     {
-        double water = Guard.NotNegative(Canonical.Liters(trappedWater), "L", nameof(trappedWater));
+        double water = From0(trappedWater, nameof(trappedWater));
         double wanted = 100 * Guard.InRange(wantedVolumeFraction, 0, 1, "of the volume");
         return wanted < _volumePercent
             ? Answer.Known(Volume.FromLiters(water * wanted / (_volumePercent - wanted)))
@@ -121,13 +123,13 @@ public sealed class GlycolMixture
 
     /// <summary>How much of this mixture to run through until the outlet is as strong as wanted, if all mixes perfectly.</summary>
     /// <remarks>Plug flow would need only the volume of the circuit; the truth lies between, so prove it at the outlet.</remarks>
-    /// <param name="circuit">Volume of the circuit, full of water at the start; above 0 L.</param>
+    /// <param name="circuit">Volume of the circuit, full of water at the start; above 0, at most 10,000 L.</param>
     /// <param name="wantedVolumeFraction">From 0 to below this mixture's own strength.</param>
     /// <returns>The volume to run through, or not known when this mixture is no stronger than what is wanted.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Answer<Volume> FlushNeeded(Volume circuit, double wantedVolumeFraction)
     {
-        double liters = Guard.Positive(Canonical.Liters(circuit), "L", nameof(circuit));
+        double liters = Above0(circuit, nameof(circuit));
         double wanted = 100 * Guard.InRange(wantedVolumeFraction, 0, 1, "of the volume");
         return wanted < _volumePercent
             ? Answer.Known(Volume.FromLiters(liters * Math.Log(_volumePercent / (_volumePercent - wanted))))
@@ -141,41 +143,19 @@ public sealed class GlycolMixture
     /// data do not reach (ethylene glycol above 56 % by mass, propylene glycol below 15 % or above 57 %).
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
-    public Answer<Density> DensityAt(Temperature temperature)
-    {
-        double celsius = Guard.InRange(Canonical.Celsius(temperature), -60, 200, "°C", nameof(temperature));
-        if (_volumePercent == 0)
-        {
-            return Water.DensityAt(temperature);
-        }
-
-        if (_volumePercent > _table.MaxVolumePercent)
-        {
-            return BeyondTable<Density>();
-        }
-
-        if (celsius < FreezingCelsius)
-        {
-            return Answer.NotKnown<Density>("A temperature above the freezing point of the mixture.");
-        }
-
-        double mass = MassPercent;
-        return _table.Density.Covers(mass, celsius)
-            ? Answer.Known(Density.FromKilogramsPerCubicMeter(_table.Density.KilogramsPerCubicMeter(mass, celsius)))
-            : Answer.NotKnown<Density>("Published density of this strength at this temperature; a weighed litre would settle it.");
-    }
+    public Answer<Density> DensityAt(Temperature temperature) => DensityAtCelsius(Celsius(temperature, nameof(temperature)));
 
     /// <summary>What a volume of the mixture becomes when it is heated or cooled.</summary>
-    /// <param name="volume">0 L or more.</param>
-    /// <param name="from">Where it was measured.</param>
-    /// <param name="to">Where it is asked about.</param>
+    /// <param name="volume">0 to 10,000 L.</param>
+    /// <param name="from">Where it was measured, -60 to 200 °C.</param>
+    /// <param name="to">Where it is asked about, -60 to 200 °C.</param>
     /// <returns>The volume, or not known where the density is not.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public Answer<Volume> Brought(Volume volume, Temperature from, Temperature to)
     {
-        double liters = Guard.NotNegative(Canonical.Liters(volume), "L", nameof(volume));
-        Answer<Density> before = DensityAt(from);
-        Answer<Density> after = DensityAt(to);
+        double liters = From0(volume, nameof(volume));
+        Answer<Density> before = DensityAtCelsius(Celsius(from, nameof(from)));
+        Answer<Density> after = DensityAtCelsius(Celsius(to, nameof(to)));
         return !before.IsKnown ? Answer.NotKnown<Volume>([.. before.Missing])
             : !after.IsKnown ? Answer.NotKnown<Volume>([.. after.Missing])
             : Answer.Known(Volume.FromLiters(
@@ -204,6 +184,36 @@ public sealed class GlycolMixture
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{_volumePercent.ToString("0.0", CultureInfo.InvariantCulture)} % {(Kind == GlycolKind.Ethylene ? "ethylene" : "propylene")} glycol by volume";
+
+    private Answer<Density> DensityAtCelsius(double celsius)
+    {
+        if (_volumePercent == 0)
+        {
+            return Water.DensityAtCelsius(celsius);
+        }
+
+        if (_volumePercent > _table.MaxVolumePercent)
+        {
+            return BeyondTable<Density>();
+        }
+
+        if (celsius < FreezingCelsius)
+        {
+            return Answer.NotKnown<Density>("A temperature above the freezing point of the mixture.");
+        }
+
+        double mass = MassPercent;
+        return _table.Density.Covers(mass, celsius)
+            ? Answer.Known(Density.FromKilogramsPerCubicMeter(_table.Density.KilogramsPerCubicMeter(mass, celsius)))
+            : Answer.NotKnown<Density>("Published density of this strength at this temperature; a weighed litre would settle it.");
+    }
+
+    private static double Celsius(Temperature temperature, string name) =>
+        Guard.InRange(Canonical.Celsius(temperature), -60, 200, "°C", name);
+
+    private static double From0(Volume volume, string name) => Guard.InRange(Canonical.Liters(volume), 0, MaxLiters, "L", name);
+
+    private static double Above0(Volume volume, string name) => From0(Volume.FromLiters(Guard.Positive(Canonical.Liters(volume), "L", name)), name);
 
     private static Answer<T> BeyondTable<T>() =>
         Answer.NotKnown<T>("A mixture inside the table: at most 57.8 % ethylene or 60 % propylene glycol by volume.");

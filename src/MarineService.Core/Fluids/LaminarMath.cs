@@ -2,7 +2,7 @@ namespace MarineService.Core.Fluids;
 
 /// <summary>Laminar flow of oil through a hose, and what clings to walls; SI units unless the name says otherwise.</summary>
 /// <remarks>
-/// Hagen–Poiseuille: Δp = 32μℓv/d² = 128μℓQ/(πd⁴), f = 64/Re, as in the Hydraulic Institute Engineering Data Book, eq. 3.A.5.
+/// Source: Hagen–Poiseuille, Δp = 32μℓv/d² = 128μℓQ/(πd⁴), f = 64/Re, as in the Hydraulic Institute Engineering Data Book, eq. 3.A.5.
 /// With K for entrance, velocity head and fittings: gH = 32νℓv/d² + Kv²/2, where H is the head of the oil itself in m.
 /// Under gravity H is the drop from the oil's surface to the free outlet, so the density cancels; under suction it is
 /// suction/(ρg) less the lift. Either falls by the level that has gone down.

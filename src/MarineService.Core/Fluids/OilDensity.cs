@@ -76,23 +76,18 @@ public sealed class OilDensity
             InGroup(VolumeCorrectionMath.DensityAt15C(observed, celsius), nameof(density))));
     }
 
-    /// <summary>Whether the formula covers a temperature: -50 to 150 °C.</summary>
-    /// <param name="temperature">Any temperature.</param>
-    /// <returns>True when covered; both ends are.</returns>
-    public static bool Covers(Temperature temperature) => CoversCelsius(Canonical.Celsius(temperature));
-
     /// <summary>Volume at the base temperature divided by volume at a temperature.</summary>
     /// <param name="temperature">From -50 to 150 °C (limits from memory).</param>
     /// <returns>Below 1 for hot oil, above 1 for cold oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
-    public double VolumeCorrectionFactor(Temperature temperature) =>
-        VolumeCorrectionFactorAt(InScope(Canonical.Celsius(temperature), nameof(temperature)));
+    public double VolumeCorrectionRatio(Temperature temperature) =>
+        VolumeCorrectionRatio(InScope(Canonical.Celsius(temperature), nameof(temperature)));
 
-    /// <summary>Same as <see cref="VolumeCorrectionFactor(Temperature)"/>, for loops.</summary>
+    /// <summary>Same as <see cref="VolumeCorrectionRatio(Temperature)"/>, for loops.</summary>
     /// <param name="temperatureCelsius">From -50 to 150 °C.</param>
     /// <returns>Below 1 for hot oil, above 1 for cold oil.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperatureCelsius"/> is outside its range.</exception>
-    public double VolumeCorrectionFactorAt(double temperatureCelsius)
+    public double VolumeCorrectionRatio(double temperatureCelsius)
     {
         // Tested here and not by the guard alone: the guard is too large to be inlined into a loop.
         if (!CoversCelsius(temperatureCelsius))
@@ -108,10 +103,10 @@ public sealed class OilDensity
     /// <returns>The density.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside its range.</exception>
     public Density At(Temperature temperature) =>
-        Density.FromKilogramsPerCubicMeter(_density * VolumeCorrectionFactor(temperature));
+        Density.FromKilogramsPerCubicMeter(_density * VolumeCorrectionRatio(temperature));
 
     /// <summary>What a volume becomes when it is heated or cooled.</summary>
-    /// <param name="volume">0 L or more.</param>
+    /// <param name="volume">From 0 to 10,000 L.</param>
     /// <param name="from">From -50 to 150 °C.</param>
     /// <param name="to">From -50 to 150 °C.</param>
     /// <returns>The volume at <paramref name="to"/>.</returns>
@@ -119,10 +114,10 @@ public sealed class OilDensity
     /// <example><code>OilDensity.Typical.Brought(Volume.FromLiters(8.2), from: Temperature.FromDegreesCelsius(70), to: Temperature.FromDegreesCelsius(15)); // 7.875 L</code></example>
     public Volume Brought(Volume volume, Temperature from, Temperature to)
     {
-        double liters = Guard.NotNegative(Canonical.Liters(volume), "L", nameof(volume));
+        double liters = Guard.InRange(Canonical.Liters(volume), 0, 10_000, "L", nameof(volume));
         double fromCelsius = InScope(Canonical.Celsius(from), nameof(from));
         double toCelsius = InScope(Canonical.Celsius(to), nameof(to));
-        return Volume.FromLiters(liters * VolumeCorrectionFactorAt(fromCelsius) / VolumeCorrectionFactorAt(toCelsius));
+        return Volume.FromLiters(liters * VolumeCorrectionRatio(fromCelsius) / VolumeCorrectionRatio(toCelsius));
     }
 
     /// <summary>A measured volume brought to 15 °C with its standard uncertainty.</summary>
@@ -164,7 +159,7 @@ public sealed class OilDensity
     {
         Guard.Defined(units);
         double celsius = InScope(Canonical.Celsius(temperature), nameof(temperature));
-        double factor = VolumeCorrectionFactorAt(celsius);
+        double factor = VolumeCorrectionRatio(celsius);
         return new ExplanationBuilder(
                 $"Oil at {FigureUnit.DegreeCelsius.Write(celsius, units)} has {FigureUnit.KilogramPerCubicMeter.Write(_density * factor, units)}.")
             .Add("base", $"{FigureUnit.KilogramPerCubicMeter.Write(_density, units)} at {FigureUnit.DegreeCelsius.Write(_baseCelsius, units)}")

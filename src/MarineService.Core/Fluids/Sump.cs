@@ -51,6 +51,9 @@ public sealed class Sump
     /// <summary>Oil cooler, remote filter and the like.</summary>
     public IReadOnlyList<OilPassage> Passages => _terms.Passages;
 
+    /// <summary>Whether the oil is always drawn out, the plug being out of reach, and what that leaves is declared.</summary>
+    public bool IsDrainedOnlyByExtractor => _terms.ExtractorOnly;
+
     internal double ServiceFillLiters => _terms.ServiceFill;
 
     internal double ServiceFillSigmaLiters => _terms.ServiceFillSigma;
@@ -121,6 +124,17 @@ public sealed class Sump
             : Math.Max(PlugResidualSigmaLiters, DeclaredResidualSigma * liters);
         Residual declared = new(liters, sigma);
         return new(method == DrainMethod.DrainPlug ? _terms with { Plug = declared } : _terms with { Extractor = declared });
+    }
+
+    /// <summary>The same sump on a boat whose drain plug cannot be reached: it is always drawn out, and each change counts pro rata.</summary>
+    /// <param name="residual">What the extractor leaves; 0 to 1,000 L.</param>
+    /// <param name="standardUncertainty">0 to 1,000 L; null for 20 % of the residual (project choice).</param>
+    /// <returns>A new sump.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A volume is outside its range.</exception>
+    public Sump DrainedOnlyByExtractor(Volume residual, Volume? standardUncertainty = null)
+    {
+        Sump declared = WithResidual(DrainMethod.Extractor, residual, standardUncertainty);
+        return new(declared._terms with { ExtractorOnly = true });
     }
 
     /// <summary>The same sump with an oil cooler, a remote filter or the like.</summary>
@@ -256,5 +270,7 @@ public sealed class Sump
         public Residual Plug { get; init; } = new(0, PlugResidualSigmaLiters);
 
         public Residual? Extractor { get; init; }
+
+        public bool ExtractorOnly { get; init; }
     }
 }

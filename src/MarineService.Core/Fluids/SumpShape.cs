@@ -55,8 +55,8 @@ public sealed class SumpShape
         new(Side(length, nameof(length)), Side(width, nameof(width)), height is Length h ? Side(h, nameof(height)) : null, 0, 0, 0);
 
     /// <summary>The same sump with the stick elsewhere.</summary>
-    /// <param name="aft">From the center of the floor, within the sump; negative forward.</param>
-    /// <param name="starboard">From the center of the floor, within the sump; negative to port.</param>
+    /// <param name="aft">From the center of the floor, at most half the length; negative forward.</param>
+    /// <param name="starboard">From the center of the floor, at most half the width; negative to port.</param>
     /// <param name="lean">0 to 60° from the vertical; null for upright.</param>
     /// <returns>A new shape.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -79,7 +79,7 @@ public sealed class SumpShape
     /// <summary>How far a tilt makes the stick lie.</summary>
     /// <param name="pitch">Against the attitude of the marks, stern down positive; -90 to 90°, both excluded.</param>
     /// <param name="roll">Against the attitude of the marks, starboard down positive; -90 to 90°, both excluded.</param>
-    /// <param name="oil">How much oil lies in the sump; above 0 L.</param>
+    /// <param name="oil">How much oil lies in the sump; above 0, at most 10,000 L.</param>
     /// <returns>
     /// The correction, or not known when a tilt is above 15°, when the floor falls dry at the high corner, or when the oil
     /// reaches the top of the sump at the low one.
@@ -89,13 +89,13 @@ public sealed class SumpShape
     {
         double pitchRad = Tilt(pitch, nameof(pitch));
         double rollRad = Tilt(roll, nameof(roll));
-        double liters = Guard.Positive(Canonical.Liters(oil), "L", nameof(oil));
+        double liters = Guard.InRange(Guard.Positive(Canonical.Liters(oil), "L", nameof(oil)), 0, 10_000, "L", nameof(oil));
         return CorrectionFor(pitchRad, rollRad, liters);
     }
 
     /// <summary>Oil that a tilted floor keeps away from the drain.</summary>
-    /// <param name="drainAft">The drain's place from the center of the floor, within the sump; negative forward.</param>
-    /// <param name="drainStarboard">The drain's place from the center of the floor, within the sump; negative to port.</param>
+    /// <param name="drainAft">The drain's place from the center of the floor, at most half the length; negative forward.</param>
+    /// <param name="drainStarboard">The drain's place from the center of the floor, at most half the width; negative to port.</param>
     /// <param name="pitch">Stern down positive; -15 to 15°.</param>
     /// <param name="roll">Starboard down positive; -15 to 15°.</param>
     /// <returns>The volume that stays; 0 L when the drain is the lowest point or the floor is level.</returns>

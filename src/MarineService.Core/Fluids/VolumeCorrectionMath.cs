@@ -1,6 +1,7 @@
 namespace MarineService.Core.Fluids;
 
 /// <summary>Volume of lubricating oil against temperature: API MPMS 11.1 / ASTM D1250, lubricating-oil group.</summary>
+/// <remarks>Source: API MPMS chapter 11.1 / ASTM D1250, 1980 tables (54D) and 2004 edition; the inverse is derived.</remarks>
 internal static class VolumeCorrectionMath
 {
     /// <summary>K1 of the lubricating-oil group, base 15 °C (Table 54D); K0 and K2 are zero.</summary>

@@ -46,12 +46,12 @@ public sealed class WallFilm
     public Volume VolumeAfter(Duration after) => Volume.FromLiters(LitersAfter(Seconds(after, nameof(after))));
 
     /// <summary>How long until no more than a volume clings to the walls.</summary>
-    /// <param name="volume">Above 0 L.</param>
+    /// <param name="volume">Above 0, at most 10,000 L.</param>
     /// <returns>The time; a volume above what a film can hold gives a very short one.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="volume"/> is not above 0 L, or so small that the time is above 1000 days.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="volume"/> is outside its range, or so small that the time is above 1000 days.</exception>
     public Duration TimeUntil(Volume volume)
     {
-        double liters = Guard.Positive(Canonical.Liters(volume), "L", nameof(volume));
+        double liters = Guard.InRange(Guard.Positive(Canonical.Liters(volume), "L", nameof(volume)), 0, 10_000, "L", nameof(volume));
         // The volume falls with the square root of time, so one second tells the rest.
         double seconds = FluidMath.Square(LitersAfter(1) / liters);
         return seconds <= 86_400_000

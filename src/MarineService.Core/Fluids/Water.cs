@@ -16,10 +16,13 @@ public static class Water
     public static Answer<Density> DensityAt(Temperature temperature)
     {
         double celsius = Guard.InRange(Canonical.Celsius(temperature), -60, 200, "°C", nameof(temperature));
-        return celsius is >= 0 and <= 100
+        return DensityAtCelsius(celsius);
+    }
+
+    internal static Answer<Density> DensityAtCelsius(double celsius) =>
+        celsius is >= 0 and <= 100
             ? Answer.Known(Density.FromKilogramsPerCubicMeter(KilogramsPerCubicMeter(celsius)))
             : Answer.NotKnown<Density>("A temperature from 0 to 100 °C, between ice and steam.");
-    }
 
     internal static double KilogramsPerCubicMeter(double t)
     {

@@ -19,7 +19,7 @@ public sealed class FluidBalanceTest
         DrainMethod method = DrainMethod.DrainPlug;
         if (row.NumberOrNull("residual") is double residual)
         {
-            sump = sump.WithResidual(DrainMethod.Extractor, L(residual));
+            sump = sump.DrainedOnlyByExtractor(L(residual));
             method = DrainMethod.Extractor;
         }
 
@@ -72,7 +72,7 @@ public sealed class FluidBalanceTest
         Assert.Equal(5.3 / 5.9, balance.ExchangedFraction.Value, 1e-9);
         // By hand: jug 0.0795 and 3 K of heat 0.01134; σ_Vs = 0.06 and σ_δ = 0.05025 weigh with f:
         // √(0.0795² + 0.01134² + 0.8983²·(0.06² + 0.05025²))/5.9 = 0.01809.
-        Assert.Equal(0.01809, balance.ExchangedFractionUncertainty.Value, 0.00002);
+        Assert.Equal(0.01809, balance.ExchangedUncertaintyFraction.Value, 0.00002);
         Assert.True(balance.IsExchangeInsideNoise.Value);
         Assert.Contains("FLUID-035", balance.Findings.Select(finding => finding.Code));
         Assert.False(balance.CountsProRata);

@@ -48,11 +48,11 @@ public sealed class OilChangeAllocationTest
     {
         OilDensity oil = OilDensity.Typical;
         double sum = 0;
-        oil.VolumeCorrectionFactorAt(15);
+        oil.VolumeCorrectionRatio(15);
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int celsius = 0; celsius < 100; celsius++)
         {
-            sum += oil.VolumeCorrectionFactorAt(celsius);
+            sum += oil.VolumeCorrectionRatio(celsius);
         }
 
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);

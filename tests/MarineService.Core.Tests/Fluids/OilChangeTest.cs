@@ -184,7 +184,7 @@ public sealed class OilChangeTest
     [Fact]
     public void Estimate_DrainInTwoGoes_CountsTheBetterWay()
     {
-        Sump sump = SixLiters.WithResidual(DrainMethod.Extractor, L(0.5));
+        Sump sump = SixLiters.DrainedOnlyByExtractor(L(0.5));
         OilChange extractor = OilChange.Begin(sump, Full).Drained(At15(5.5), DrainMethod.Extractor);
         OilChange both = extractor.Drained(At15(0.5)).FilterChanged(true);
         Assert.Equal(0, both.Balance().Drain.Value.Difference.Liters, 1e-9);
@@ -197,7 +197,7 @@ public sealed class OilChangeTest
     public void Reading_HotOilOnAColdStick_StandsHigher()
     {
         // Sump of 5.4 L: from 15 to 80 °C it grows by 1/0.95305 - 1, 4.9 %; a cold stick reads it higher by that.
-        double factor = OilDensity.Typical.VolumeCorrectionFactorAt(80);
+        double factor = OilDensity.Typical.VolumeCorrectionRatio(80);
         OilChange hot = OilChange.Begin(SixLiters, Full.WithOilAt(C(80)));
         Assert.Equal(5.4 * (1 - factor), Room(hot), 1e-9);
         // A stick that is marked for hot oil says the truth when hot, and too little when cold.

@@ -21,8 +21,8 @@ public sealed class VolumeCorrectionTest
             {
                 (int tenths, int celsius) = t;
                 OilDensity oil = Oil(tenths / 10.0);
-                double here = oil.VolumeCorrectionFactorAt(celsius);
-                double hotter = oil.VolumeCorrectionFactorAt(celsius + 1);
+                double here = oil.VolumeCorrectionRatio(celsius);
+                double hotter = oil.VolumeCorrectionRatio(celsius + 1);
                 double perDegree = 1 - hotter / here;
                 return (perDegree is > 0.0004 and < 0.0011).Label($"{oil} at {celsius}: {perDegree}");
             });
@@ -49,7 +49,7 @@ public sealed class VolumeCorrectionTest
             foreach (string column in row.Keys.Where(name => name.StartsWith("vcf_", StringComparison.Ordinal)))
             {
                 double celsius = double.Parse(column[4..^1], System.Globalization.CultureInfo.InvariantCulture);
-                Assert.Equal(row.Number(column), oil.VolumeCorrectionFactorAt(celsius), 0.0000051);
+                Assert.Equal(row.Number(column), oil.VolumeCorrectionRatio(celsius), 0.0000051);
                 cells++;
             }
         }
@@ -64,14 +64,14 @@ public sealed class VolumeCorrectionTest
     [InlineData("VCF-3", 870, 70)]
     [InlineData("VCF-4", 910, 25)]
     public void Factor_CheckValue_Agrees(string id, double density, double celsius) =>
-        Assert.Equal(CheckValue.Numbers(id)[0], Oil(density).VolumeCorrectionFactor(Celsius(celsius)), 1e-6);
+        Assert.Equal(CheckValue.Numbers(id)[0], Oil(density).VolumeCorrectionRatio(Celsius(celsius)), 1e-6);
 
     [Fact]
     public void Factor_LubricatingOil_IsNotTheFuelOilGroup()
     {
         // VCF-5: a public program returns 0.99238 for this oil because it takes the fuel-oil group.
         double trap = CheckValue.Numbers("VCF-5")[0];
-        Assert.True(Math.Abs(Oil(910).VolumeCorrectionFactorAt(25) - trap) > 0.0005);
+        Assert.True(Math.Abs(Oil(910).VolumeCorrectionRatio(25) - trap) > 0.0005);
     }
 
     [Fact]
@@ -83,10 +83,10 @@ public sealed class VolumeCorrectionTest
     {
         // VCF-7: 30 °API is 875.30 kg/m³ at 60 °F. Hydraulic Institute Engineering Data Book, temperature-volume chart: 4.2 %.
         OilDensity oil = OilDensity.At60F(Density.FromKilogramsPerCubicMeter(875.30));
-        double factor = oil.VolumeCorrectionFactor(Temperature.FromDegreesFahrenheit(158));
+        double factor = oil.VolumeCorrectionRatio(Temperature.FromDegreesFahrenheit(158));
         Assert.Equal(0.96053, factor, 0.00001);
         Assert.Equal(4.2, 100 * (1 / factor - 1), 0.2);
-        Assert.Equal(1, oil.VolumeCorrectionFactor(Temperature.FromDegreesFahrenheit(60)), 1e-12);
+        Assert.Equal(1, oil.VolumeCorrectionRatio(Temperature.FromDegreesFahrenheit(60)), 1e-12);
     }
 
     [Theory]
@@ -160,11 +160,11 @@ public sealed class VolumeCorrectionTest
     [InlineData(-50.01)]
     [InlineData(150.01)]
     public void Factor_TemperatureOutsideTheRange_IsRefused(double celsius) =>
-        Assert.Equal("temperatureCelsius", Assert.Throws<ArgumentOutOfRangeException>(() => Oil(880).VolumeCorrectionFactorAt(celsius)).ParamName);
+        Assert.Equal("temperatureCelsius", Assert.Throws<ArgumentOutOfRangeException>(() => Oil(880).VolumeCorrectionRatio(celsius)).ParamName);
 
     [Fact]
     public void Factor_DefaultTemperature_IsRefused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Oil(880).VolumeCorrectionFactor(default));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Oil(880).VolumeCorrectionRatio(default(Temperature)));
 
     [Theory]
     [InlineData(0)]

@@ -1,4 +1,5 @@
 using MarineService.Core.Exchange;
+using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Oils;
 using MarineService.Core.Records;
@@ -54,6 +55,7 @@ internal static class Samples
         new System.Buffers.ArrayBufferWriter<byte>(),
         .. OfTheClub(),
         .. OfOils(),
+        .. OfFluids(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -66,16 +68,39 @@ internal static class Samples
         ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
         ["CategoryClaim.issueYear"] = [2016],
         ["CategoryClaim.text"] = ["CK-4", "E9-16"],
+        ["Dipstick.oilTemperature"] = [Temperature.FromDegreesCelsius(80)],
+        ["DipstickReading.pitch"] = [Angle.FromDegrees(1)],
+        ["DipstickReading.roll"] = [Angle.FromDegrees(1)],
+        ["DrainPath.suction"] = [Pressure.FromKilopascals(60)],
         ["Evidence.sha256"] = ["e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"],
         ["GearOilGrade.designation"] = ["75W-90", "90"],
+        ["GlycolMixture.freezingPoint"] = [Temperature.FromDegreesCelsius(-20)],
+        ["GlycolMixture.massFraction"] = [0.4],
         ["LabelledOil.claims"] = [new[] { "CK-4" }],
         ["LabelledOil.designation"] = ["15W-40"],
+        ["MeasuringVessel.graduation"] = [Volume.FromLiters(0.1)],
+        ["MeasuringVessel.relativeUncertaintyFraction"] = [0.02],
+        ["OilChange.overfillRiskFraction"] = [0.1],
+        ["OilChangeLimits.overfillRiskFraction"] = [0.05],
+        ["OilChangeLimits.doubtfulServiceFillFraction"] = [0.9],
+        ["OilChangeLimits.expansionUncertaintyFraction"] = [0.05],
+        ["OilChangeLimits.noiseCoverageRatio"] = [2.0],
+        ["OilChangeLimits.consumptionTrendRatio"] = [2.0],
+        ["OilChangeLimits.volumeUncertaintyFraction"] = [0.015],
+        ["OilChangeLimits.fine"] = [Volume.FromLiters(0.2)],
         ["OilSelection.designations"] = [new[] { "10W-30", "15W-40" }],
         ["PermittedOils.anyOf"] = [new[] { "CK-4", "CI-4" }],
         ["PermittedOils.categories"] = [new[] { "CJ-4" }],
         ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
+        ["PeriodSinceChange.litersPer100Hours"] = [new[] { 0.2, 0.3 }],
         ["SaeGrade.designation"] = ["15W-40", "30"],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
+        ["SumpShape.aft"] = [Length.FromMillimeters(10)],
+        ["SumpShape.starboard"] = [Length.FromMillimeters(10)],
+        ["SumpShape.drainAft"] = [Length.FromMillimeters(10)],
+        ["SumpShape.drainStarboard"] = [Length.FromMillimeters(10)],
+        ["SumpShape.pitch"] = [Angle.FromDegrees(1)],
+        ["SumpShape.roll"] = [Angle.FromDegrees(1)],
     };
 
     // What only words of the trade, or a test temperature of a standard, make.
@@ -90,6 +115,28 @@ internal static class Samples
             FuelDilution.Of(KinematicViscosity.FromCentistokes(160), KinematicViscosity.FromCentistokes(137), KinematicViscosity.FromCentistokes(3)).Value,
             ViscosityIndex.Of(KinematicViscosity.FromCentistokes(110), KinematicViscosity.FromCentistokes(14.5)).Value,
             CategoryCoverage.Of(CategoryClaim.Parse("CK-4"), CategoryClaim.Parse("CI-4")),
+        ];
+    }
+
+    // Sumps that hold together, an account with a reading, and what is asked of it.
+    private static IEnumerable<object> OfFluids()
+    {
+        SumpShape shape = SumpShape.Rectangular(Length.FromMillimeters(600), Length.FromMillimeters(300), Length.FromMillimeters(250));
+        Sump sump = Sump.Holding(Volume.FromLiters(6), Volume.FromLiters(0.6), Dipstick.WithRange(Volume.FromLiters(1)));
+        OilChange change = OilChange.Begin(sump, DipstickReading.OfRange(0.6))
+            .Since(PeriodSinceChange.From(DipstickReading.OfRange(1)).RunFor(EngineHours.FromHours(100m)))
+            .Drained(MeasuringVessel.WorkshopJug.Read(Volume.FromLiters(5.5), Temperature.FromDegreesCelsius(20)))
+            .FilterChanged(oldEmptiedIntoMeasure: true);
+        DrainPath path = DrainPath.ByGravity(Length.FromMillimeters(12), Length.FromMeters(1), Length.FromMillimeters(500));
+        return
+        [
+            shape, sump, change, change.Balance(), change.Balance().Drain.Value, change.Balance().ConsumptionRate.Value, change.Estimate.Value,
+            change.NextSafePour().Value, change.Looked(OilAppearance.Milky).Balance().Discrepancies[0], OilDensity.Typical, path,
+            path.Drain(Volume.FromLiters(5), Area.FromSquareMeters(0.18), KinematicViscosity.FromCentistokes(100)).Value,
+            Dipstick.WithRange(Volume.FromLiters(1)), Dipstick.FromMarks(Length.FromMillimeters(100), Length.FromMillimeters(500), shape),
+            shape.CorrectionFor(Angle.FromDegrees(1), Angle.FromDegrees(1), Volume.FromLiters(5)).Value,
+            WallFilm.Of(KinematicViscosity.FromCentistokes(100), Length.FromMillimeters(300), Area.FromSquareMeters(1)),
+            NodaTime.Duration.FromMinutes(15),
         ];
     }
 
