@@ -83,8 +83,8 @@ public sealed class Dipstick
         Guard.NotNull(shape);
         double add = Guard.InRange(Canonical.Millimeters(addMark), 0, 5000, "mm", nameof(addMark));
         double full = Guard.InRange(Canonical.Millimeters(fullMark), 0, 5000, "mm", nameof(fullMark));
-        double liters = shape.LitersAlongStick(full - add);
-        return new(new Terms(liters, DefaultRangeSigma * Math.Abs(liters), SumpShape.Source, Shape: shape, AddMarkMm: add, FullMarkMm: full));
+        double liters = Math.Abs(shape.LitersAlongStick(full - add));
+        return new(new Terms(liters, DefaultRangeSigma * liters, SumpShape.Source, Shape: shape, AddMarkMm: add, FullMarkMm: full));
     }
 
     /// <summary>The same dipstick, its marks true for hot oil.</summary>
@@ -111,6 +111,19 @@ public sealed class Dipstick
     /// <returns>A new dipstick with the same range volume.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="shape"/> is null.</exception>
     public Dipstick InSump(SumpShape shape) => new(_terms with { Shape = Guard.NotNull(shape) });
+
+    /// <summary>The same dipstick with the heights of its marks, so that heights can be read on it.</summary>
+    /// <remarks>Marks the wrong way round are not refused here; <see cref="Sump.Validate"/> reports them.</remarks>
+    /// <param name="addMark">Height of the add mark along the stick, 0 to 5 m from the floor.</param>
+    /// <param name="fullMark">Height of the full mark along the stick, 0 to 5 m from the floor.</param>
+    /// <returns>A new dipstick with the same range volume.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A height is outside its range.</exception>
+    public Dipstick WithMarks(Length addMark, Length fullMark) =>
+        new(_terms with
+        {
+            AddMarkMm = Guard.InRange(Canonical.Millimeters(addMark), 0, 5000, "mm", nameof(addMark)),
+            FullMarkMm = Guard.InRange(Canonical.Millimeters(fullMark), 0, 5000, "mm", nameof(fullMark)),
+        });
 
     /// <summary>A reading from a height on the stick.</summary>
     /// <param name="height">Along the stick from the floor, 0 to 5 m.</param>

@@ -99,7 +99,8 @@ public sealed class DipstickReading
     /// <exception cref="ArgumentOutOfRangeException">An angle is outside its range.</exception>
     public DipstickReading Tilted(Angle pitch, Angle roll)
     {
-        const double Limit = Math.PI / 4;
+        // 45° by way of degrees may end a bit of a binary fraction beyond a quarter of π.
+        const double Limit = Math.PI / 4 + 1e-12;
         return new(_terms with
         {
             PitchRad = Guard.InRange(Canonical.Radians(pitch), -Limit, Limit, "rad", nameof(pitch)),

@@ -33,6 +33,28 @@ public sealed partial class OilChange
         return new(new OilChangeOpening(sump, limits ?? OilChangeLimits.Default, null));
     }
 
+    /// <summary>Opens an account and tells it a list of events.</summary>
+    /// <param name="sump">What the engine holds; without faults.</param>
+    /// <param name="events">The events; the first opens the account, no other does.</param>
+    /// <param name="limits">The limits, or null for <see cref="OilChangeLimits.Default"/>.</param>
+    /// <returns>The account after the last event.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="sump"/>, <paramref name="events"/> or an item is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// The sump's figures do not fit together, or the opening is not the first event and the only one of its kind.
+    /// </exception>
+    public static OilChange Of(Sump sump, IEnumerable<OilChangeEvent> events, OilChangeLimits? limits = null)
+    {
+        Guard.NotNull(sump);
+        IReadOnlyList<OilChangeEvent> all = InOrder(events);
+        OilChange account = all[0].Reading is DipstickReading before ? Begin(sump, before, limits) : BeginWithoutReading(sump, limits);
+        for (int i = 1; i < all.Count; i++)
+        {
+            account = all[i].TellTo(account);
+        }
+
+        return account;
+    }
+
     /// <summary>Tells what happened since the last change, so that the consumption can be reckoned.</summary>
     /// <param name="period">The level it began with, top-ups, hours, mean power.</param>
     /// <returns>The account with the period; refused when one was told already.</returns>
@@ -95,6 +117,20 @@ public sealed partial class OilChange
     /// <returns>The account; refused when it is more than the sump holds.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="measured"/> is null.</exception>
     public OilChange DrawnOff(MeasuredVolume measured) => new(this, OilChangeStep.DrawnOff, Guard.NotNull(measured));
+
+    internal static IReadOnlyList<OilChangeEvent> InOrder(IEnumerable<OilChangeEvent> events)
+    {
+        IReadOnlyList<OilChangeEvent> all = Guard.Items(events);
+        for (int i = 0; i < Math.Max(1, all.Count); i++)
+        {
+            if (all.Count == 0 || all[i].Step == OilChangeStep.Begun != (i == 0))
+            {
+                throw new ArgumentException("Must open the account with its first event and no other.", nameof(events));
+            }
+        }
+
+        return all;
+    }
 
     private static void RefuseFaults(Sump sump)
     {

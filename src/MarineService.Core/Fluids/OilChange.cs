@@ -87,6 +87,21 @@ public sealed partial class OilChange
         }
     }
 
+    /// <summary>What was told, without the sump, in order: what a log keeps.</summary>
+    public IReadOnlyList<OilChangeEvent> Told
+    {
+        get
+        {
+            OilChangeEvent[] told = new OilChangeEvent[_eventsBefore + 1];
+            for (OilChange? change = this; change is not null; change = change.Previous)
+            {
+                told[change._eventsBefore] = OilChangeEvent.Of(change.Step, change.Previous is null ? change.Reading : change._given, change._option);
+            }
+
+            return Array.AsReadOnly(told);
+        }
+    }
+
     internal OilChangeRemark Remarks => Outcome.Remarks;
 
     /// <summary>The state as it was written down: a drain that may go on is not yet weighed against the book.</summary>

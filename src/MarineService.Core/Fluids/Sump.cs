@@ -186,12 +186,12 @@ public sealed class Sump
                 Subject, Figure.Of("filter", _terms.Filter, FigureUnit.Liter), Figure.Of("service fill", _terms.ServiceFill, FigureUnit.Liter)));
         }
 
-        if (Dipstick.RangeLiters <= 0)
+        if (Dipstick is { AddMarkMm: double low, FullMarkMm: double high } && high <= low)
         {
             findings.Add(SumpRules.MarksReversed.On(
                 "dipstick",
-                Figure.Of("add mark", Dipstick.AddMarkMm ?? 0, FigureUnit.Millimeter),
-                Figure.Of("full mark", Dipstick.FullMarkMm ?? 0, FigureUnit.Millimeter)));
+                Figure.Of("add mark", low, FigureUnit.Millimeter),
+                Figure.Of("full mark", high, FigureUnit.Millimeter)));
         }
         else if (Dipstick.RangeLiters >= _terms.ServiceFill - _terms.Filter)
         {
@@ -202,7 +202,7 @@ public sealed class Sump
         }
 
         if (Dipstick is { Shape: SumpShape shape, AddMarkMm: double add, FullMarkMm: double full }
-            && Dipstick.RangeLiters > 0
+            && full > add
             && Math.Abs(shape.LitersAlongStick(full - add) - Dipstick.RangeLiters) > 0.15 * Dipstick.RangeLiters)
         {
             findings.Add(SumpRules.RangeDisagreesWithMarks.On(
