@@ -39,7 +39,8 @@ internal static partial class RecordsWire
         "evidence",
         "note",
         "corrects",
-        "reconstructed");
+        "reconstructed",
+        "account");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -135,7 +136,8 @@ internal static partial class RecordsWire
                 case 25: parts.Evidence = ReadEvidence(ref json); break;
                 case 26: parts.Note = json.NotBlank(); break;
                 case 27: parts.Corrects = json.NotBlank(); break;
-                default: parts.Reconstructed = json.YesOrNo(); break;
+                case 28: parts.Reconstructed = json.YesOrNo(); break;
+                default: parts.Account = FluidsWire.ReadEvents(ref json); break;
             }
 
             json.EndMember();
@@ -190,7 +192,7 @@ internal static partial class RecordsWire
         }
     }
 
-    private static MeasuredVolume? ReadAmount(ref JsonCursor json)
+    internal static MeasuredVolume? ReadAmount(ref JsonCursor json)
     {
         if (!json.BeginObject("an amount with a volume"))
         {

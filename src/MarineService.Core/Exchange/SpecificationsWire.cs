@@ -1,5 +1,6 @@
 using System.Text.Json;
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -11,13 +12,13 @@ namespace MarineService.Core.Exchange;
 internal static class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -35,6 +36,8 @@ internal static class SpecificationsWire
         List<ServiceTask?>? tasks = null;
         PermittedOils? permitted = null;
         LabelledOil? fitted = null;
+        Sump? sump = null;
+        string? oilTask = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -48,6 +51,8 @@ internal static class SpecificationsWire
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
                 case 4: permitted = OilsWire.ReadPermitted(ref json); break;
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
+                case 6: sump = FluidsWire.ReadSump(ref json); break;
+                case 7: oilTask = json.NotBlank(); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -60,6 +65,11 @@ internal static class SpecificationsWire
         }
 
         json.Require(names, seen, shift, shift + 3);
+        if ((seen & (1UL << (shift + 7))) != 0)
+        {
+            json.Require(names, seen, shift + 6);
+        }
+
         if (tasks is null)
         {
             return null;
@@ -73,7 +83,8 @@ internal static class SpecificationsWire
 
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
-        return fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 
     internal static BoatSpecification? ReadBoatSheet(ref JsonCursor json, DocumentHead head)
@@ -153,6 +164,13 @@ internal static class SpecificationsWire
         {
             writer.WritePropertyName(names[5]);
             OilsWire.Write(writer, specification.FittedOil);
+        }
+
+        if (specification.Sump is not null)
+        {
+            writer.WritePropertyName(names[6]);
+            FluidsWire.Write(writer, specification.Sump);
+            writer.Text(names[7], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
         }
     }
 

@@ -43,6 +43,18 @@ public sealed class SumpShape
     /// <summary>How far the stick leans from the vertical on its floor.</summary>
     public Angle StickLean => Angle.FromRadians(_leanRad);
 
+    internal double LengthMm => _lengthMm;
+
+    internal double WidthMm => _widthMm;
+
+    internal double? HeightMm => _heightMm;
+
+    internal double StickXMm => _stickXMm;
+
+    internal double StickYMm => _stickYMm;
+
+    internal double LeanRad => _leanRad;
+
     internal double AreaMm2 => _lengthMm * _widthMm;
 
     /// <summary>A sump by its inside measures, the stick upright at the center of the floor.</summary>
