@@ -48,7 +48,7 @@ internal sealed class WireUnits
     {
         for (int i = 0; i < _units.Length; i++)
         {
-            if (reader.ValueTextEquals(_units[i].Utf8))
+            if (reader.Says(_units[i].Utf8))
             {
                 return i;
             }
