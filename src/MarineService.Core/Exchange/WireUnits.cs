@@ -32,7 +32,7 @@ internal sealed class WireUnits
 
     internal static WireUnits Temperature { get; } = new(
         ("Cel", value => value),
-        ("[degF]", value => UnitsNet.Temperature.FromDegreesFahrenheit(value).DegreesCelsius));
+        ("[degF]", value => Internal.Canonical.Celsius(UnitsNet.Temperature.FromDegreesFahrenheit(value))));
 
     internal static WireUnits KinematicViscosity { get; } = new(("mm2/s", value => value), ("cSt", value => value));
 

@@ -35,7 +35,7 @@ public sealed class OilsWireTest
                 { "grade": "SAE 15w-40", "coldest": { "value": 5, "unit": "[degF]" }, "hottest": { "value": 40, "unit": "Cel" }, "preference": 2 },
                 { "grade": "10W-30" }
               ],
-              "required": [ [ "API CI-4", "E7-16" ], [ "FC-W" ] ],
+              "required": [ [ "API CI-4", "E7-2016" ], [ "FC-W" ] ],
               "forbidden": [ "CJ-4" ]
             },
             "fittedOil": { "grade": "15W-40", "claims": [ "CK-4" ], "viscosityAt40C": { "value": 110, "unit": "cSt" }, "viscosityAt100C": { "value": 14.5, "unit": "mm2/s" } }

@@ -168,6 +168,7 @@ public sealed class CategoryCoverageTest
     [InlineData("ACEA A3/B4-16", "A3/B4", 2016)]
     [InlineData("E9-2016", "E9", 2016)]
     [InlineData("E4-99", "E4", 1999)]
+    [InlineData("E4-2100", "E4", 2100)]
     [InlineData("fc-w", "FC-W", null)]
     public void Parse_OfALabel_GivesCategoryAndYear(string text, string name, int? year)
     {
