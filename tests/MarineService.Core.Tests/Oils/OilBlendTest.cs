@@ -71,23 +71,6 @@ public sealed class OilBlendTest
     }
 
     [Fact]
-    public void ToScale_OfTheBlendingIndex_IsThePublishedValue()
-    {
-        // A public page prints 12.492 for 2.234 mm²/s; the formula gives 12.4902.
-        Assert.Equal(12.492, BlendMath.ToScale(BlendingMethod.BlendingIndex, 2.234), 0.003);
-        Assert.Equal(12.4902, BlendMath.ToScale(BlendingMethod.BlendingIndex, 2.234), 0.0001);
-    }
-
-    [Fact]
-    public void Mix_ByIndex_IsTheCheckValue()
-    {
-        // Worked out independently: 60 % of 5.0 with 40 % of 20.0.
-        Assert.Equal(19.17357, BlendMath.ToScale(BlendingMethod.BlendingIndex, 5), 1e-5);
-        Assert.Equal(27.11059, BlendMath.ToScale(BlendingMethod.BlendingIndex, 20), 1e-5);
-        Assert.Equal(8.108549, BlendMath.Mix(BlendingMethod.BlendingIndex, 5, 20, 0.4), 8e-5);
-    }
-
-    [Fact]
     public void Of_ATopUp_GivesBothViscositiesAndTheIndex()
     {
         // Worked out independently: 80 % (110, 14.5) with 20 % (95, 11.0).
@@ -97,11 +80,6 @@ public sealed class OilBlendTest
         Assert.Equal(127.69, blend.Index.Value.UnroundedNumber, 0.01);
         Assert.True(blend.At100C.Low.Centistokes <= blend.At100C.High.Centistokes);
     }
-
-    [Fact]
-    public void SecondFraction_TakingA40To125_IsTheCheckValue() =>
-        // Worked out independently: share of a 9.5 oil that takes a 14.5 oil to 12.5 mm²/s.
-        Assert.Equal(0.335839, BlendMath.SecondFraction(BlendingMethod.DoubleLog, 14.5, 9.5, 12.5), 1e-5);
 
     [Fact]
     public void Tolerable_ThatOil_IsABracketAroundTheCheckValue()

@@ -278,6 +278,7 @@ public sealed class OilSelectionTest
         OilSelection oils = OilSelection.Among(permitted).ForColdestStart(C(10));
         OilVerdict right = oils.Judge(LabelledOil.Of("15W-40", "CK-4", "E7-22"));
         Assert.Equal(Suitability.Accepted, right.Suitability);
+        Assert.Contains("API engine oil guide", right.Explain(DisplayUnits.Metric).ToString(), StringComparison.Ordinal);
         Assert.Equal([Coverage.Covered, Coverage.Covered], right.Categories.Select(category => category.Coverage));
         OilVerdict half = oils.Judge(LabelledOil.Of("15W-40", "CK-4"));
         Assert.Equal(Suitability.Refused, half.Suitability);
