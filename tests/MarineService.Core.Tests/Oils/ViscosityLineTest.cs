@@ -190,6 +190,15 @@ public sealed class ViscosityLineTest
         Assert.Equal(0, Multigrade.EstimateAt(C(-20), 0, 0).StandardUncertaintyFraction);
     }
 
+    [Theory]
+    [InlineData(40, 0.01)]
+    [InlineData(70, 0.01)]
+    [InlineData(100, 0.01)]
+    [InlineData(0, 0.0255919)] // ln(273.15/313.15)/ln(373.15/313.15) = -0.779593: 1.779593 + 0.779593, worked out by hand
+    [InlineData(130, 0.0188225)] // ln(403.15/313.15)/ln(373.15/313.15) = 1.441124: 0.441124 + 1.441124
+    public void EstimateAt_TheEquationsOwnShare_GrowsWithTheLeverArm(double celsius, double expected) =>
+        Assert.Equal(expected, Multigrade.EstimateAt(C(celsius), pointUncertaintyFraction: 0).StandardUncertaintyFraction, 1e-6);
+
     [Fact]
     public void EstimateAt_AgreesWithMovingEachPoint()
     {
