@@ -1,7 +1,6 @@
 using System.Text;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Exchange;
 using MarineService.Core.Oils;
 using MarineService.Core.Specifications;
@@ -13,7 +12,7 @@ public sealed class OilsWireTest
 {
     private static readonly string[] SomeClaims = ["CK-4", "SP", "FC-W", "E9-16", "A3/B4-2010", "CI-4 PLUS", "FC-W Catalyst Compatible"];
 
-    [Property]
+    [Law]
     public Property Sheet_WithOils_ReadsBackAsItWasWritten() =>
         Prop.ForAll(Sheets().ToArbitrary(), sheet =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using NodaTime;
@@ -33,7 +32,7 @@ public sealed class CategoryCoverageTest
         }
     }
 
-    [Property]
+    [Law]
     public Property Of_AnyPair_IsNeverCoveredThroughAForbiddenCategory() =>
         Prop.ForAll(AnyCategory().Zip(AnyCategory()).Zip(AnyCategory()).ToArbitrary(), three =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using static MarineService.Core.Tests.Oils.OilUnits;
@@ -9,7 +8,7 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class FuelDilutionTest
 {
-    [Property]
+    [Law]
     public Property Of_WhatAShareOfFuelMakes_BracketsThatShare() =>
         Prop.ForAll(Gen.Choose(20, 200).Zip(Gen.Choose(1, 200)).ToArbitrary(), pair =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using static MarineService.Core.Tests.Oils.OilUnits;
@@ -12,7 +11,7 @@ public sealed class OilBlendTest
     private static readonly OilViscosity Multigrade = OilViscosity.Of(Kv(110), Kv(14.5));
     private static readonly OilViscosity Thirty = OilViscosity.Of(Kv(95), Kv(11));
 
-    [Property]
+    [Law]
     public Property By_AnyMethod_LiesBetweenThePartsAndIsSymmetric() =>
         Prop.ForAll(Cases().ToArbitrary(), pair =>
         {
@@ -27,7 +26,7 @@ public sealed class OilBlendTest
             }).Label($"{a} | {b} | {x}");
         });
 
-    [Property]
+    [Law]
     public Property By_DoubleLog_IsNeverThickerThanTheSingleLog() =>
         Prop.ForAll(Cases().ToArbitrary(), pair =>
         {
@@ -36,7 +35,7 @@ public sealed class OilBlendTest
             return (blend.By(BlendingMethod.DoubleLog).At100C.Centistokes <= blend.By(BlendingMethod.SingleLog).At100C.Centistokes + 1e-9).Label($"{a} | {b} | {x}");
         });
 
-    [Property]
+    [Law]
     public Property Tolerable_UpToTheShare_StaysInsideTheGrade() =>
         Prop.ForAll(Gen.Choose(931, 1249).Zip(Gen.Choose(200, 3000)).ToArbitrary(), pair =>
         {

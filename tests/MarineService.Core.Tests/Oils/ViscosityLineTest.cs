@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using MathNet.Numerics;
@@ -14,7 +13,7 @@ public sealed class ViscosityLineTest
 {
     private static readonly ViscosityLine Multigrade = ViscosityLine.Through(Kv(110), C(40), Kv(14.5), C(100));
 
-    [Property]
+    [Law]
     public Property At_WarmerByAKelvin_IsThinner() =>
         Prop.ForAll(Lines().Zip(Gen.Choose(-50, 190)).ToArbitrary(), pair =>
         {
@@ -23,7 +22,7 @@ public sealed class ViscosityLineTest
             return (!isInside || line.At(C(t)).Centistokes > line.At(C(t + 1)).Centistokes).Label($"{line} at {t}");
         });
 
-    [Property]
+    [Law]
     public Property At_AMeasuredPoint_GivesItBack() =>
         Prop.ForAll(Pairs().ToArbitrary(), pair =>
         {
@@ -35,7 +34,7 @@ public sealed class ViscosityLineTest
                 && Math.Abs(line.At(C(100)).Centistokes - kv100) < 2e-4).Label($"{kv40} {kv100}");
         });
 
-    [Property]
+    [Law]
     public Property TemperatureFor_ViscosityAt_GivesTheTemperatureBack() =>
         Prop.ForAll(Lines().Zip(Gen.Choose(-20, 150)).ToArbitrary(), pair =>
         {
@@ -44,7 +43,7 @@ public sealed class ViscosityLineTest
             return (back.IsKnown && Math.Abs(back.Value.DegreesCelsius - t) < 0.02).Label($"{line} at {t}: {back}");
         });
 
-    [Property]
+    [Law]
     public Property EstimateAt_FartherOutside_IsLessSure() =>
         Prop.ForAll(Gen.Choose(1, 40).Zip(Gen.Choose(1, 30)).ToArbitrary(), pair =>
         {
@@ -54,7 +53,7 @@ public sealed class ViscosityLineTest
                 && Sigma(40 - away) > Sigma(40) && Sigma(100 + away) > Sigma(100)).Label($"{away} {more}");
         });
 
-    [Property]
+    [Law]
     public Property Kernel_NaturalAndBase10Forms_AgreeTo1E12() =>
         Prop.ForAll(Pairs().Zip(Gen.Choose(-20, 150)).ToArbitrary(), pair =>
         {
