@@ -25,7 +25,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
         string file = known.ToLowerInvariant();
 #pragma warning restore CA1308
         return new(
-            Read($"{file}.boat.json", Embedded($"{file}.boat.json"), ReadBoat),
+            ReadBoat($"{file}.boat.json", Embedded($"{file}.boat.json")),
             ReadLog($"{file}.log.json", Embedded($"{file}.log.json")),
             today ?? DemoDay);
     }
@@ -33,7 +33,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     /// <summary>A boat or an engine from files.</summary>
     internal static Launch FromFiles(string specification, string log, LocalDate? today) =>
         new(
-            Read(specification, Inputs.Read(specification), ReadBoat),
+            ReadBoat(specification, Inputs.Read(specification)),
             ReadLog(log, Inputs.Read(log)),
             today ?? Inputs.Today());
 
@@ -48,22 +48,15 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     }
 
     // A data sheet of an engine alone stands for a boat with that one engine and no tasks of its own.
-    private static ReadResult<BoatSpecification> ReadBoat(byte[] utf8)
+    private static BoatSpecification ReadBoat(string name, byte[] utf8)
     {
         if (DocumentFormat.Of(utf8).OrElse("") != "marine-service/engine-specification")
         {
-            return BoatSpecificationJson.Read(utf8);
+            return Read(name, utf8, document => BoatSpecificationJson.Read(document));
         }
 
-        ReadResult<EngineSpecification> engine = EngineSpecificationJson.Read(utf8);
-        if (!engine.IsRead)
-        {
-            throw new UserFault(ExitCode.BadData, engine.Faults.Select(fault => fault.ToString()));
-        }
-
-        BoatSpecification boat = BoatSpecification.Of(MarineService.Core.Engines.Boat.Of(engine.Value.Engine.Designation))
-            .WithEngine(LogEntry.MainEngine, engine.Value);
-        return BoatSpecificationJson.Read(System.Text.Encoding.UTF8.GetBytes(BoatSpecificationJson.ToText(boat)));
+        EngineSpecification engine = Read(name, utf8, document => EngineSpecificationJson.Read(document));
+        return BoatSpecification.Of(MarineService.Core.Engines.Boat.Of(engine.Engine.Designation)).WithEngine(LogEntry.MainEngine, engine);
     }
 
     private static T Read<T>(string name, byte[] utf8, Func<byte[], ReadResult<T>> read)

@@ -31,8 +31,7 @@ internal static class Document
             return Refused<T>(FormattableString.Invariant($"{utf8.Length} bytes"), FormattableString.Invariant($"at most {bounds.MaxBytes} bytes"));
         }
 
-        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
-        JsonCursor json = new(utf8.StartsWith(mark) ? utf8.Slice(mark.Length) : utf8, bounds);
+        JsonCursor json = new(WithoutMark(utf8), bounds);
         T? value = null;
         try
         {
@@ -73,6 +72,13 @@ internal static class Document
         }
 
         return Read(copy.GetBuffer().AsSpan(0, (int)copy.Length), bounds, reader);
+    }
+
+    /// <summary>The document behind a byte order mark, which some editors put before it.</summary>
+    internal static ReadOnlySpan<byte> WithoutMark(ReadOnlySpan<byte> utf8)
+    {
+        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
+        return utf8.StartsWith(mark) ? utf8.Slice(mark.Length) : utf8;
     }
 
     internal static string ToText(Action<IBufferWriter<byte>> write)

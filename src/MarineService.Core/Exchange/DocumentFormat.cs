@@ -10,8 +10,7 @@ public static class DocumentFormat
     /// <returns>Its format, such as "marine-service/service-log"; not known when it does not say, or is no JSON.</returns>
     public static Answer<string> Of(ReadOnlySpan<byte> utf8)
     {
-        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
-        Utf8JsonReader reader = new(utf8.StartsWith(mark) ? utf8.Slice(mark.Length) : utf8);
+        Utf8JsonReader reader = new(Document.WithoutMark(utf8));
         try
         {
             while (reader.Read())

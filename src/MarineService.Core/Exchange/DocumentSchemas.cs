@@ -19,6 +19,9 @@ public static class DocumentSchemas
     /// <summary>The schema of a due list.</summary>
     public static string DueList => Read("due-list");
 
+    /// <summary>The schema of an oil selection.</summary>
+    public static string OilSelection => Read("oil-selection");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -33,7 +33,7 @@ internal ref partial struct JsonCursor
     internal readonly bool IsNumber => _reader.TokenType == JsonTokenType.Number;
 
     /// <summary>Whether the present value is a certain text.</summary>
-    internal readonly bool IsText(JsonEncodedText text) => _reader.TokenType == JsonTokenType.String && _reader.ValueTextEquals(text.EncodedUtf8Bytes);
+    internal bool IsText(JsonEncodedText text) => _reader.TokenType == JsonTokenType.String && _reader.Says(text.EncodedUtf8Bytes);
 
     /// <summary>Texts, none blank, none twice.</summary>
     internal List<string> Names()

@@ -9,6 +9,7 @@ namespace MarineService.Core.Exchange;
 internal ref partial struct JsonCursor
 {
     private const int ShownLength = 60;
+    private const string NotUnicode = "text that is not valid Unicode";
 
     private readonly List<ReadFault> _faults;
     private readonly List<string?> _path;
@@ -84,7 +85,8 @@ internal ref partial struct JsonCursor
             string name = Text();
             Push(name);
             _reader.Read();
-            string? fault = string.IsNullOrWhiteSpace(name) ? "a name that is not blank" : seen.Add(name) ? null : "each member once";
+            string? fault = ReferenceEquals(name, NotUnicode) ? "a name of valid Unicode characters"
+                : string.IsNullOrWhiteSpace(name) ? "a name that is not blank" : seen.Add(name) ? null : "each member once";
             if (fault is null)
             {
                 return name;
@@ -227,7 +229,7 @@ internal ref partial struct JsonCursor
         }
         catch (InvalidOperationException)
         {
-            return "text that is not valid Unicode";
+            return NotUnicode;
         }
     }
 }

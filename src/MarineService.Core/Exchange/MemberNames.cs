@@ -25,7 +25,7 @@ internal sealed class MemberNames
         for (int i = 0; i < _utf8.Length; i++)
         {
             int index = (expected + i) % _utf8.Length;
-            if (reader.ValueTextEquals(_utf8[index]))
+            if (reader.Says(_utf8[index]))
             {
                 return index;
             }

@@ -8,7 +8,7 @@ namespace MarineService.Core.Exchange;
 /// <summary>Writes which oils fit as a JSON document, for programs that read it; it is never read back.</summary>
 /// <remarks>
 /// Amounts are metric in every document; words in reasons and findings follow the units asked for. What is not known is left out, and
-/// <c>missing</c> says what would settle it.
+/// <c>missing</c> says what would settle it. The schema is <c>oil-selection.schema.json</c>.
 /// </remarks>
 public static class OilSelectionJson
 {

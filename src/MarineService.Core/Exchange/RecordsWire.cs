@@ -1,4 +1,5 @@
 using MarineService.Core.Engines;
+using MarineService.Core.Internal;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using UnitsNet;
@@ -84,12 +85,12 @@ internal static partial class RecordsWire
         }
 
         LogEntry[] numbered = ServiceLog.Number([.. entries.Select(entry => entry!)]);
-        foreach (LogFault fault in ServiceLog.Check(numbered))
+        foreach (ListFault fault in ServiceLog.Check(numbered))
         {
             json.NoteMeaning(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
         }
 
-        return json.Faults.Count > 0 ? null : ServiceLog.Of(numbered);
+        return json.Faults.Count > 0 ? null : ServiceLog.OfChecked(numbered);
     }
 
     private static LogEntry? ReadEntry(ref JsonCursor json)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Exchange;
@@ -52,7 +53,7 @@ internal static class SchedulingWire
             return;
         }
 
-        foreach (PlanFault fault in TaskPlan.Check([.. tasks.Select(task => task!)]))
+        foreach (ListFault fault in TaskPlan.Check([.. tasks.Select(task => task!)]))
         {
             json.NoteMeaning(FormattableString.Invariant($"{pointer}/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
         }
@@ -242,7 +243,7 @@ internal static class SchedulingWire
         JsonEncodedText[] names = TaskMembers.Encoded;
         writer.WriteStartObject();
         writer.Text(names[0], task.Id);
-        writer.Text(names[1], ReferenceEquals(task.Title, task.Id) || task.Title == task.Id ? null : task.Title);
+        writer.Text(names[1], task.Title == task.Id ? null : task.Title);
         writer.Word(names[2], task.Action);
         Write(writer, names[3], task.Interval);
         writer.WordUnlessDefault(names[4], task.Occasion);
@@ -289,11 +290,7 @@ internal static class SchedulingWire
         {
             writer.WriteStartObject(name);
             writer.Hours(IntervalMembers.Encoded[0], interval.Hours);
-            if (interval.Months is int months)
-            {
-                writer.WriteNumber(IntervalMembers.Encoded[1], months);
-            }
-
+            writer.Number(IntervalMembers.Encoded[1], interval.Months);
             writer.WriteEndObject();
         }
     }

@@ -21,7 +21,7 @@ internal static class WireEnum<TEnum>
     {
         foreach ((TEnum candidate, byte[] utf8, _) in Words)
         {
-            if (reader.ValueTextEquals(utf8))
+            if (reader.Says(utf8))
             {
                 value = candidate;
                 return true;

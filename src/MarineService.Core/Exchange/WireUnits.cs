@@ -32,7 +32,7 @@ internal sealed class WireUnits
 
     internal static WireUnits Temperature { get; } = new(
         ("Cel", value => value),
-        ("[degF]", value => UnitsNet.Temperature.FromDegreesFahrenheit(value).DegreesCelsius));
+        ("[degF]", value => Internal.Canonical.Celsius(UnitsNet.Temperature.FromDegreesFahrenheit(value))));
 
     internal static WireUnits KinematicViscosity { get; } = new(("mm2/s", value => value), ("cSt", value => value));
 
@@ -60,7 +60,7 @@ internal sealed class WireUnits
     {
         for (int i = 0; i < _units.Length; i++)
         {
-            if (reader.ValueTextEquals(_units[i].Utf8))
+            if (reader.Says(_units[i].Utf8))
             {
                 return i;
             }

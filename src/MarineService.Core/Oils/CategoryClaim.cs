@@ -47,7 +47,10 @@ public sealed record CategoryClaim
     /// <summary>The claim as a label writes it: "E9-16".</summary>
     /// <returns>Never blank.</returns>
     public override string ToString() =>
-        IssueYear is int year ? FormattableString.Invariant($"{Category}-{year % 100:00}") : Category.Name;
+        IssueYear is int year and >= 1996 and <= 2095 ? FormattableString.Invariant($"{Category}-{year % 100:00}") : WithFullYear();
+
+    /// <summary>The claim with all four digits of its year: "E9-2016".</summary>
+    internal string WithFullYear() => IssueYear is int year ? FormattableString.Invariant($"{Category}-{year}") : Category.Name;
 
     /// <summary>Reads a claim for a caller whose argument has another name.</summary>
     internal static CategoryClaim Parse(string text, string paramName) =>

@@ -11,12 +11,10 @@ namespace MarineService.Core.Oils;
 /// </remarks>
 public sealed class CategoryCoverage
 {
-    private readonly IReadOnlyList<Citation> _citations;
-
     private CategoryCoverage(
         CategoryClaim claimed, CategoryClaim required, Coverage coverage, string reason,
         IReadOnlyList<ServiceCategory> path, IReadOnlyList<string> cautions, IReadOnlyList<Citation> citations) =>
-        (Claimed, Required, Coverage, Reason, Path, Cautions, _citations) = (claimed, required, coverage, reason, path, cautions, citations);
+        (Claimed, Required, Coverage, Reason, Path, Cautions, Citations) = (claimed, required, coverage, reason, path, cautions, citations);
 
     /// <summary>What the oil claims.</summary>
     public CategoryClaim Claimed { get; }
@@ -35,6 +33,8 @@ public sealed class CategoryCoverage
 
     /// <summary>What to beware of; may be empty.</summary>
     public IReadOnlyList<string> Cautions { get; }
+
+    internal IReadOnlyList<Citation> Citations { get; }
 
     /// <summary>Looks for a path of stated coverage.</summary>
     /// <param name="claimed">What the oil claims.</param>
@@ -77,7 +77,7 @@ public sealed class CategoryCoverage
         return edges.Count > 0
             ? new(claimed, required, Coverage.Covered, string.Join("; ", edges.Select(edge => $"{edge.From} is stated to cover {edge.To}")),
                 [claimed.Category, .. edges.Select(edge => edge.To)], cautions, [.. edges.Select(edge => edge.Citation).Distinct()])
-            : new(claimed, required, Coverage.NotStated, MissingEdge(claimed.Category, required.Category, mustNot), [], cautions, [claimed.Category.Citation]);
+            : new(claimed, required, Coverage.NoneStated, MissingEdge(claimed.Category, required.Category, mustNot), [], cautions, [claimed.Category.Citation]);
     }
 
     /// <summary>The answer, the path, the cautions and where the coverage is stated.</summary>
@@ -94,7 +94,7 @@ public sealed class CategoryCoverage
             lines.Add("caution", caution);
         }
 
-        return lines.Add("also", "the viscosity grade must match as well").Build([.. _citations]);
+        return lines.Add("also", "the viscosity grade must match as well").Build([.. Citations]);
     }
 
     /// <summary>The answer in one line.</summary>
@@ -117,7 +117,7 @@ public sealed class CategoryCoverage
         string reason = claimed.IssueYear is null
             ? $"the issue of {required} is required, and the claim names no year"
             : $"no published statement that the {claimed.IssueYear} issue covers the {required.IssueYear} issue";
-        return new(claimed, required, Coverage.NotStated, reason, [], cautions, citations);
+        return new(claimed, required, Coverage.NoneStated, reason, [], cautions, citations);
     }
 
     private static string MissingEdge(ServiceCategory claimed, ServiceCategory required, IReadOnlyList<ServiceCategory> mustNot)

@@ -4,7 +4,7 @@ namespace MarineService.Core.Oils;
 public enum Coverage
 {
     /// <summary>No published statement was found either way; nothing is inferred from the letters. The default value.</summary>
-    NotStated = 0,
+    NoneStated = 0,
 
     /// <summary>The same category, or a path of stated coverage.</summary>
     Covered = 1,

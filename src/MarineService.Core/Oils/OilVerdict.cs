@@ -93,7 +93,7 @@ public sealed class OilVerdict
             lines.Add(finding.Code, finding.Message(units));
         }
 
-        return lines.Build([.. Grade.Explain(units).Citations]);
+        return lines.Build([.. Grade.Explain(units).Citations.Concat(Categories.SelectMany(category => category.Citations)).Distinct()]);
     }
 
     /// <summary>The oil and the verdict.</summary>
@@ -105,6 +105,6 @@ public sealed class OilVerdict
         (from claim in oil.Claims
          from wanted in required.AnyOf
          let coverage = CategoryCoverage.Of(claim, wanted, asOf, forbidden)
-         orderby coverage.Coverage == Coverage.Covered ? 0 : coverage.Coverage == Coverage.NotStated ? 1 : 2
+         orderby coverage.Coverage == Coverage.Covered ? 0 : coverage.Coverage == Coverage.NoneStated ? 1 : 2
          select coverage).FirstOrDefault();
 }

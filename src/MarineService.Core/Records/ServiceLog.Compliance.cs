@@ -34,12 +34,13 @@ public sealed partial class ServiceLog
         Guard.Defined(basis);
         ServiceHistory history = History(specification, asOf, engine);
         DueList due = Scheduling.DueList.Evaluate(specification.Plan, history, engine);
+        int[] completed = Scheduling.DueList.CompletedTasks(specification.Plan, history);
         List<ComplianceItem> items = [];
         List<Finding> findings = [];
         foreach (ServiceTask task in specification.Tasks)
         {
             decimal tolerance = basis == ComplianceBasis.Warranty ? task.MakerTolerancePercent ?? 0m : task.TolerancePercent;
-            foreach (ServiceOccurrence occurrence in Scheduling.DueList.Occurrences(specification.Plan, history, task.Id))
+            foreach (ServiceOccurrence occurrence in Scheduling.DueList.Occurrences(specification.Plan, history, specification.Plan.IndexOf(task.Id), completed))
             {
                 items.Add(new(occurrence, tolerance, GradeOf(specification.Plan, task, occurrence, engine)));
                 Report(items[items.Count - 1], findings);

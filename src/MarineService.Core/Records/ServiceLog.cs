@@ -39,10 +39,8 @@ public sealed partial class ServiceLog
     public static ServiceLog Of(IEnumerable<LogEntry> entries)
     {
         LogEntry[] all = Number(Guard.Items(entries));
-        IReadOnlyList<LogFault> faults = Check(all);
-        return faults.Count == 0
-            ? new(all, [.. all.Where(entry => entry.Corrects is not null).Select(entry => entry.Corrects!)])
-            : throw new ArgumentException(faults[0].ToString(), nameof(entries));
+        IReadOnlyList<ListFault> faults = Check(all);
+        return faults.Count == 0 ? OfChecked(all) : throw new ArgumentException(faults[0].ToString(), nameof(entries));
     }
 
     /// <summary>The log with one more fact of the main engine.</summary>
@@ -120,15 +118,15 @@ public sealed partial class ServiceLog
             Guard.NotNull(specification).Meter, EngineFacts(Guard.NotBlank(engine), specification, null), Guard.Date(today));
 
     /// <summary>Everything that is wrong with a list of numbered entries.</summary>
-    internal static IReadOnlyList<LogFault> Check(IReadOnlyList<LogEntry> entries)
+    internal static IReadOnlyList<ListFault> Check(IReadOnlyList<LogEntry> entries)
     {
-        List<LogFault> faults = [];
+        List<ListFault> faults = [];
         Dictionary<string, int> index = new(StringComparer.Ordinal);
         for (int i = 0; i < entries.Count; i++)
         {
             if (index.ContainsKey(entries[i].Id!))
             {
-                faults.Add(new(i, "id", entries[i].Id!, "an id that no other entry has"));
+                faults.Add(new("Entry", i, "id", entries[i].Id!, "an id that no other entry has"));
             }
             else
             {
@@ -150,12 +148,16 @@ public sealed partial class ServiceLog
                 : null;
             if (expected is not null)
             {
-                faults.Add(new(i, "corrects", target, expected));
+                faults.Add(new("Entry", i, "corrects", target, expected));
             }
         }
 
         return faults;
     }
+
+    /// <summary>A log from numbered entries in which <see cref="Check"/> found nothing wrong.</summary>
+    internal static ServiceLog OfChecked(LogEntry[] entries) =>
+        new(entries, [.. entries.Where(entry => entry.Corrects is not null).Select(entry => entry.Corrects!)]);
 
     internal static LogEntry[] Number(IReadOnlyList<LogEntry> entries)
     {

@@ -107,8 +107,19 @@ public sealed class DueList
             throw new KeyNotFoundException($"No task has the id '{taskId}'.");
         }
 
+        return Occurrences(plan, history, task, CompletedTasks(plan, history));
+    }
+
+    /// <summary>Which task each step of a history completes, or -1: the same for every task of the plan.</summary>
+    internal static int[] CompletedTasks(TaskPlan plan, ServiceHistory history)
+    {
         int[] completed = new int[history.Steps.Length];
         Resolve(plan, history, completed, []);
+        return completed;
+    }
+
+    internal static IReadOnlyList<ServiceOccurrence> Occurrences(TaskPlan plan, ServiceHistory history, int task, int[] completed)
+    {
         List<ServiceOccurrence> occurrences = [];
         new TaskReplay(plan, task, history, completed, occurrences).Run();
         return occurrences.AsReadOnly();
@@ -220,7 +231,7 @@ public sealed class DueList
 
     private static void ReportLayUp(ServiceHistory history, List<Finding> findings)
     {
-        if (LayUpRules.IsVoided(history, out LayUpPeriod? _, out long laidUpAt, out MeterPoint ran))
+        if (LayUpRules.IsVoided(history, out long laidUpAt, out MeterPoint ran))
         {
             findings.Add(SchedulingRules.LayUpVoided.On(
                 "lay-up",

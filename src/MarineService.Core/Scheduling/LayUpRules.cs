@@ -1,5 +1,4 @@
 using MarineService.Core.Engines;
-using MarineService.Core.Internal;
 
 namespace MarineService.Core.Scheduling;
 
@@ -50,13 +49,7 @@ internal static class LayUpRules
         LayUpPeriod? next = Next(history);
         if (next is not null && !(state.LastDoneDay >= StartOfSeason(history, next)))
         {
-            int left = next.FromDay - history.AsOfDay;
-            verdict.Due = new(next.FromDay, null);
-            verdict.IntervalDue = verdict.Due;
-            verdict.CalendarLimb = LimbState.Known;
-            verdict.DaysLeft = left;
-            verdict.Governs = GoverningLimb.Calendar;
-            verdict.Status = left <= 30 ? DueStatus.DueSoon : DueStatus.NotDue;
+            DueOn(next.FromDay, history, ref verdict);
         }
     }
 
@@ -65,15 +58,9 @@ internal static class LayUpRules
         verdict.Basis = DueBasis.Commissioning;
         if (Holding(history, history.AsOfDay) is LayUpPeriod layUp)
         {
-            if (layUp.To is NodaTime.LocalDate to && !(state.LastDoneDay >= layUp.FromDay))
+            if (layUp.To is not null && !(state.LastDoneDay >= layUp.FromDay))
             {
-                int left = layUp.ToDay - history.AsOfDay;
-                verdict.Due = new(CalendarDay.Of(to), null);
-                verdict.IntervalDue = verdict.Due;
-                verdict.CalendarLimb = LimbState.Known;
-                verdict.DaysLeft = left;
-                verdict.Governs = GoverningLimb.Calendar;
-                verdict.Status = left <= 30 ? DueStatus.DueSoon : DueStatus.NotDue;
+                DueOn(layUp.ToDay, history, ref verdict);
             }
 
             return;
@@ -85,14 +72,30 @@ internal static class LayUpRules
         }
     }
 
-    /// <summary>The lay-up that is voided on the day of the history: where it began and the reading that shows it.</summary>
-    internal static bool IsVoided(ServiceHistory history, out LayUpPeriod? layUp, out long laidUpAt, out MeterPoint ran)
+    /// <summary>Whether the engine ran in the lay-up of the history's day: from which hours, and the reading that shows it.</summary>
+    internal static bool IsVoided(ServiceHistory history, out long laidUpAt, out MeterPoint ran)
     {
-        layUp = Holding(history, history.AsOfDay);
-        long? hours = layUp is null ? null : HoursAt(history, layUp.FromDay);
+        (laidUpAt, ran) = (0, default);
+        if (Holding(history, history.AsOfDay) is not LayUpPeriod layUp)
+        {
+            return false;
+        }
+
+        long? hours = HoursAt(history, layUp.FromDay);
         laidUpAt = hours ?? 0;
-        ran = default;
-        return layUp is not null && RanSince(history, layUp.FromDay, hours, out ran);
+        return RanSince(history, layUp.FromDay, hours, out ran);
+    }
+
+    // A planned day ahead: due soon within the 30 days of INTERVAL-05.
+    private static void DueOn(int day, ServiceHistory history, ref TaskVerdict verdict)
+    {
+        int left = day - history.AsOfDay;
+        verdict.Due = new(day, null);
+        verdict.IntervalDue = verdict.Due;
+        verdict.CalendarLimb = LimbState.Known;
+        verdict.DaysLeft = left;
+        verdict.Governs = GoverningLimb.Calendar;
+        verdict.Status = left <= 30 ? DueStatus.DueSoon : DueStatus.NotDue;
     }
 
     private static bool RanSince(ServiceHistory history, int day, long? hours, out MeterPoint ran)

@@ -27,7 +27,7 @@ public sealed class TaskPlan
     public static TaskPlan Of(IEnumerable<ServiceTask> tasks)
     {
         ServiceTask[] all = [.. Guard.Items(tasks)];
-        IReadOnlyList<PlanFault> faults = Check(all);
+        IReadOnlyList<ListFault> faults = Check(all);
         if (faults.Count > 0)
         {
             throw new ArgumentException(faults[0].ToString(), nameof(tasks));
@@ -49,15 +49,15 @@ public sealed class TaskPlan
     }
 
     /// <summary>Everything that is wrong with a list of tasks.</summary>
-    internal static IReadOnlyList<PlanFault> Check(IReadOnlyList<ServiceTask> tasks)
+    internal static IReadOnlyList<ListFault> Check(IReadOnlyList<ServiceTask> tasks)
     {
-        List<PlanFault> faults = [];
+        List<ListFault> faults = [];
         Dictionary<string, int> index = new(StringComparer.Ordinal);
         for (int i = 0; i < tasks.Count; i++)
         {
             if (index.ContainsKey(tasks[i].Id))
             {
-                faults.Add(new(i, "id", tasks[i].Id, "an id that no other task has"));
+                faults.Add(new("Task", i, "id", tasks[i].Id, "an id that no other task has"));
             }
             else
             {
@@ -72,17 +72,17 @@ public sealed class TaskPlan
                 string id = tasks[i].Includes[k];
                 if (!index.TryGetValue(id, out int included))
                 {
-                    faults.Add(new(i, FormattableString.Invariant($"includes/{k}"), id, "the id of a task in this list"));
+                    faults.Add(new("Task", i, FormattableString.Invariant($"includes/{k}"), id, "the id of a task in this list"));
                 }
                 else if (Reaches(tasks, index, included, i, []))
                 {
-                    faults.Add(new(i, FormattableString.Invariant($"includes/{k}"), id, "a task that does not include this one in turn"));
+                    faults.Add(new("Task", i, FormattableString.Invariant($"includes/{k}"), id, "a task that does not include this one in turn"));
                 }
             }
 
             if (tasks[i].IfFailed is string target && !index.ContainsKey(target))
             {
-                faults.Add(new(i, "ifFailed", target, "the id of a task in this list"));
+                faults.Add(new("Task", i, "ifFailed", target, "the id of a task in this list"));
             }
         }
 

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Belts;
 using static MarineService.Core.Tests.Belts.RandomDrives;
 
@@ -13,7 +12,9 @@ public sealed class BeltLawsTest
 
     private const double ShortestSpanMm = 5;
 
-    [Property(MaxTest = Drives)]
+    private const double LeastWrapRadians = 0.001;
+
+    [Law(MaxTest = Drives)]
     public Property Length_GrowsByOneTurn_WhenTheLineMovesOutward() => ForAllClosing((routing, random) =>
     {
         double outward = 3 * random.NextDouble();
@@ -22,7 +23,7 @@ public sealed class BeltLawsTest
         return Math.Abs(Length(moved) - Length(circles) - (2 * Math.PI * outward)) < 1e-8;
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property EffectiveLength_IsPitchLengthLessOneTurnOfTheDifferential() => ForAllClosing((routing, _) =>
     {
         // The effective line itself: ribs at half the effective diameter, the back's circle outside the pitch line by the differential.
@@ -33,15 +34,14 @@ public sealed class BeltLawsTest
             && Math.Abs(geometry.PitchLength.Millimeters - geometry.EffectiveLength.Millimeters - (2 * Math.PI * differential)) < 1e-9;
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Wrap_IsTheGrowthOfLengthWithRadius() => ForAllClosing((routing, random) =>
     {
         const double Step = 1e-3;
         OrientedCircle[] circles = routing.Circles.ToArray();
         int at = random.Next(circles.Length);
-        if (Geometry(circles).Min(stop => stop.ExitSpanMm) < ShortestSpanMm)
+        if (!IsSmooth(Geometry(circles)))
         {
-            // A difference quotient says nothing where a span all but vanishes: its curvature grows with the square of 1/span.
             return true;
         }
 
@@ -49,15 +49,14 @@ public sealed class BeltLawsTest
         return Math.Abs(growth - Geometry(circles)[at].WrapRadians) < 1e-6;
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Length_MovesWithACentre_ByTheDifferenceOfItsSpans() => ForAllClosing((routing, random) =>
     {
         const double Step = 1e-3;
         OrientedCircle[] circles = routing.Circles.ToArray();
         int at = random.Next(circles.Length);
-        if (Geometry(circles).Min(stop => stop.ExitSpanMm) < ShortestSpanMm)
+        if (!IsSmooth(Geometry(circles)))
         {
-            // A difference quotient says nothing where a span all but vanishes: its curvature grows with the square of 1/span.
             return true;
         }
 
@@ -69,11 +68,11 @@ public sealed class BeltLawsTest
             && Math.Abs(up - (arriving.ExitDirectionYRatio - stops[at].ExitDirectionYRatio)) < 1e-6;
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Mirror_WithSensesReversed_KeepsLengthAndWraps() => ForAllClosing((routing, _) =>
         Same(routing, [.. routing.Circles.ToArray().Select(c => new OrientedCircle(-c.XMm, c.YMm, c.RadiusMm, -c.Sign))], index => index));
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Reversal_OfOrderAndSenses_KeepsLengthAndWraps() => ForAllClosing((routing, _) =>
     {
         int last = routing.Circles.Length - 1;
@@ -81,7 +80,7 @@ public sealed class BeltLawsTest
             routing, [.. routing.Circles.ToArray().Reverse().Select(c => new OrientedCircle(c.XMm, c.YMm, c.RadiusMm, -c.Sign))], index => last - index);
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Renumbering_FromAnotherStart_KeepsLengthAndWraps() => ForAllClosing((routing, random) =>
     {
         OrientedCircle[] circles = routing.Circles.ToArray();
@@ -89,7 +88,7 @@ public sealed class BeltLawsTest
         return Same(routing, [.. circles.Skip(start), .. circles.Take(start)], index => (index - start + circles.Length) % circles.Length);
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property MoveTurnAndScale_ScaleTheLengthAndKeepWraps() => ForAllClosing((routing, random) =>
     {
         double angle = 2 * Math.PI * random.NextDouble();
@@ -110,12 +109,12 @@ public sealed class BeltLawsTest
             && before.Zip(after).All(pair => Math.Abs(pair.First.WrapRadians - pair.Second.WrapRadians) < 1e-9);
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property SignedWraps_MakeOneTurn() => ForAllClosing((routing, _) =>
         Math.Abs(Geometry(routing.Circles.ToArray()).Sum(stop => stop.TurnsCounterClockwise ? stop.WrapRadians : -stop.WrapRadians)
             - (2 * Math.PI * routing.ExpectedTurningNumber)) < 1e-9);
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property VanishingIdler_OnAStraightSpan_ChangesNothing() => ForAllClosing((routing, random) =>
     {
         OrientedCircle[] circles = routing.Circles.ToArray();
@@ -129,14 +128,14 @@ public sealed class BeltLawsTest
         return Math.Abs(Length(with) - Length(circles)) < 1e-6;
     });
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property Wraps_LieBetweenNothingAndAFullTurn_AndSpansAreTangent() => ForAllClosing((routing, _) =>
         Geometry(routing.Circles.ToArray()).All(stop =>
             stop.WrapRadians is > 0 and < 2 * Math.PI
             && Math.Abs(Math.Sqrt(Square(stop.ExitXMm - stop.CenterXMm) + Square(stop.ExitYMm - stop.CenterYMm)) - stop.PitchRadiusMm) < 1e-9
             && Math.Abs(((stop.ExitXMm - stop.CenterXMm) * stop.ExitDirectionXRatio) + ((stop.ExitYMm - stop.CenterYMm) * stop.ExitDirectionYRatio)) < 1e-9));
 
-    [Property(MaxTest = Drives)]
+    [Law(MaxTest = Drives)]
     public Property SpeedRatios_MakeTheRimsRunTogether() => ForAllClosing((routing, _) =>
     {
         double belt = routing.Circles[0].SignedRadiusMm;
@@ -167,4 +166,9 @@ public sealed class BeltLawsTest
 
     private static OrientedCircle[] Moved(OrientedCircle[] circles, int at, double x, double y) =>
         [.. circles.Select((c, i) => i == at ? c.MovedTo(c.XMm + x, c.YMm + y) : c)];
+
+    // A difference quotient says nothing where a span all but vanishes, for its curvature grows with the square of 1/span,
+    // nor where the belt all but leaves a pulley, for a step takes the wrap through zero and a whole turn is added.
+    private static bool IsSmooth(StopGeometry[] stops) =>
+        stops.All(stop => stop.ExitSpanMm >= ShortestSpanMm && stop.WrapRadians is > LeastWrapRadians and < (2 * Math.PI) - LeastWrapRadians);
 }

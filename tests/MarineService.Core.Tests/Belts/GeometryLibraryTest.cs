@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Belts;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
@@ -22,11 +21,11 @@ public sealed class GeometryLibraryTest
     [InlineData("G08")]
     public void PitchLength_OfRibsOnly_IsTheHullOfTheCircles(string layout) => AssertHull(Layouts.Routing(layout));
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public Property PitchLength_OfRandomRibsOnly_IsTheHullOfTheCircles() =>
         Prop.ForAll(RandomDrives.Seeds, seed => AssertHull(RandomDrives.Feasible(seed, ribsOnly: true)));
 
-    [Property(MaxTest = 2000)]
+    [Law(MaxTest = 2000)]
     public Property Verdicts_OfRandomRoutings_AgreeWithIntersectionsAndDistances() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {
@@ -38,7 +37,7 @@ public sealed class GeometryLibraryTest
             return found.SetEquals(SecondOpinion(routing, check)).Label($"seed {seed}: {routing}");
         });
 
-    [Property(MaxTest = 2000)]
+    [Law(MaxTest = 2000)]
     public Property ClosingBelts_WindRoundEveryRibPulley_AndRoundNoneOnTheBack() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {

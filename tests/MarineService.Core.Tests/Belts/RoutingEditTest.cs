@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Belts;
 
 namespace MarineService.Core.Tests.Belts;
@@ -8,7 +7,7 @@ namespace MarineService.Core.Tests.Belts;
 /// <summary>Edits lead from what lies there to what should, and no shorter way exists.</summary>
 public sealed class RoutingEditTest
 {
-    [Property(MaxTest = 500)]
+    [Law(MaxTest = 500)]
     public Property Edits_DoneInOrder_ArriveAtTheRightRouting() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {
@@ -17,7 +16,7 @@ public sealed class RoutingEditTest
             return (Done(from, edits) == string.Join(" ", to.Stops)).Label($"seed {seed}: {from} to {to} by {string.Join("; ", edits)}");
         });
 
-    [Property(MaxTest = 200)]
+    [Law(MaxTest = 200)]
     public Property Edits_AreAsFewAsBreadthFirstSearchFinds() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Belts;
 
 namespace MarineService.Core.Tests.Belts;
@@ -8,16 +7,16 @@ namespace MarineService.Core.Tests.Belts;
 /// <summary>The search keeps everything that a check of complete routings lets through, and nothing else.</summary>
 public sealed class RoutingSearchLawsTest
 {
-    [Property(MaxTest = 150)]
+    [Law(MaxTest = 150)]
     public Property Found_IsExactlyWhatBruteForceLetsThrough() => Compare(maxPulleys: 5, free: true, subsets: false);
 
-    [Property(MaxTest = 150)]
+    [Law(MaxTest = 150)]
     public Property FoundWithMissedPulleys_IsExactlyWhatBruteForceLetsThrough() => Compare(maxPulleys: 5, free: true, subsets: true);
 
-    [Property(MaxTest = 60)]
+    [Law(MaxTest = 60)]
     public Property FoundWithFacesAsMade_IsExactlyWhatBruteForceLetsThrough() => Compare(maxPulleys: 6, free: false, subsets: true);
 
-    [Property(MaxTest = 2000)]
+    [Law(MaxTest = 2000)]
     public Property EveryFoundRouting_Closes() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Belts;
 using UnitsNet;
 
@@ -187,7 +186,7 @@ public sealed class TensionCheckTest
             Whole(Drive(Arm())).CheckTension(RotationalSpeed.FromRevolutionsPerMinute(5600), Force.FromNewtons(900)).Value.Findings,
             finding => finding.Code == "BELT-062");
 
-    [Property]
+    [Law]
     public Property MorePull_NeverLosesSlipMargin() =>
         Prop.ForAll(
             Gen.Choose(0, 2000).Two().Zip(Gen.Choose(100, 500).Two()).ToArbitrary(),
@@ -206,7 +205,7 @@ public sealed class TensionCheckTest
                 return holds.Label($"{a} N, {b} N, loads {alternator} and {pump}");
             });
 
-    [Property]
+    [Law]
     public Property LeastPull_IsWhereTheWorstMarginIsZero() =>
         Prop.ForAll(
             Gen.Choose(50, 500).Two().ToArbitrary(),

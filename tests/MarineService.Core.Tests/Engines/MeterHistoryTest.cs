@@ -1,4 +1,3 @@
-using FsCheck.Xunit;
 using MarineService.Core.Engines;
 using NodaTime;
 
@@ -8,7 +7,7 @@ public sealed class MeterHistoryTest
 {
     private static readonly LocalDate Start = new(2024, 5, 1);
 
-    [Property]
+    [Law]
     public void Gap_SplitByAReadingInside_KeepsTheHoursAtItsEnds(byte days, byte perDay, byte at)
     {
         int length = days + 2;

@@ -15,7 +15,9 @@ internal static class Mutation
         "\"published\"", "\"derived\"", "\"given-by-caller\"", "\"common-practice\"", "\"reading\"", "\"completion\"", "\"meter-change\"", "\"event\"",
         "\"withdrawal\"", "\"duty\"", "\"top-up\"", "\"planned-lay-up\"", "\"opening-due-point\"", "\"1\"", "[]", "{}", "[\"a\"]", "[\"a\",\"a\"]", "[\"\"]", "[1]",
         "{\"hours\":100}", "{\"months\":12}", "{\"hours\":100,\"months\":12}", "{\"value\":1,\"unit\":\"L\"}", "{\"value\":1,\"unit\":\"kW\"}",
-        "{\"value\":-61,\"unit\":\"Cel\"}", "{\"standing\":\"published\"}", "{\"standing\":\"derived\",\"document\":\"x\"}", "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
+        "{\"value\":-61,\"unit\":\"Cel\"}", "{\"standing\":\"published\"}", "{\"standing\":\"derived\",\"document\":\"x\"}", "\"15W-40\"", "\"SAE 30\"", "\"40W-15\"", "\"CK-4\"", "\"ck-4\"", "\"E9-16\"", "\"E9-1995\"", "\"mm2/s\"", "[[\"CK-4\"]]", "[[]]",
+        "{\"value\":140,\"unit\":\"[degF]\"}", "{\"value\":-76,\"unit\":\"[degF]\"}", "{\"value\":60.001,\"unit\":\"Cel\"}", "{\"value\":0.4,\"unit\":\"cSt\"}", "{\"grade\":\"30\"}",
+        "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
     private static readonly string[] Members =
@@ -23,6 +25,7 @@ internal static class Mutation
         "id", "title", "action", "interval", "occasion", "firstService", "tolerancePercent", "anchorPolicy", "ifFailed", "includes", "source", "hours", "months",
         "kind", "date", "dial", "task", "result", "exchangedFraction", "fractionUncertainty", "dueDate", "until", "event", "amount", "edition", "document",
         "unit", "value", "designation", "extra", "partialExchange", "severeDuty", "corrects", "note", "engine", "meter", "tasks",
+        "permittedOils", "fittedOil", "grades", "grade", "required", "forbidden", "claims", "coldest", "hottest", "preference", "viscosityAt40C", "viscosityAt100C",
     ];
 
     internal static string Of(JsonNode document, Random random)

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
+using Json.Schema;
 using MarineService.Core.Exchange;
 using MarineService.Core.Oils;
 using NodaTime;
@@ -59,6 +60,46 @@ public sealed class OilSelectionJsonTest
     }
 
     [Fact]
+    public void ToText_OfEveryAdvice_IsValidByItsSchema()
+    {
+        JsonSchema schema = JsonSchema.FromText(DocumentSchemas.OilSelection);
+        PermittedOils limited = PermittedOils.Of(
+            PermittedGrade.Of(SaeGrade.Parse("15W-40"), Temperature.FromDegreesCelsius(-10), Temperature.FromDegreesCelsius(40)),
+            PermittedGrade.Of(SaeGrade.Parse("50"), makersPreference: 1)).Requiring("E9-16", "FC-W").Requiring("CI-4").Forbidding("CJ-4");
+        LabelledOil[] oils = [LabelledOil.Of("15W-40", "CK-4", "FA-4"), LabelledOil.Of("0W-16"), LabelledOil.Of("50", "CJ-4")];
+        HashSet<ColdStartAdvice> seen = [];
+        foreach (PermittedOils permitted in new[] { limited, PermittedOils.Of("50"), PermittedOils.Of("5W-30", "30") })
+        {
+            foreach (LabelledOil oil in oils)
+            {
+                OilChoice choice = OilSelection.Among(permitted).WithFitted(oil).WithClaimsAsOf(new LocalDate(2026, 10, 12)).WithHottestAmbient(Temperature.FromDegreesCelsius(35));
+                for (int celsius = -45; celsius <= 30; celsius += 5)
+                {
+                    Temperature start = Temperature.FromDegreesCelsius(celsius);
+                    OilSelection[] selections = [choice.ForColdestStart(start), choice.WhileLaidUp(start)];
+                    seen.UnionWith(selections.Select(selection => selection.Advice));
+                    Assert.All(selections, selection => AssertValid(schema, OilSelectionJson.ToText(selection, DisplayUnits.UsCustomary)));
+                    AssertValid(schema, OilSelectionJson.ToText(choice.ForNights([NightMinimum.Of(new LocalDate(2026, 12, 1), start)]), DisplayUnits.Metric));
+                }
+            }
+        }
+
+        Assert.Equal(Enum.GetValues<ColdStartAdvice>(), seen.Order());
+    }
+
+    [Fact]
+    public void Schema_RefusesAnAlteredDocument()
+    {
+        JsonSchema schema = JsonSchema.FromText(DocumentSchemas.OilSelection);
+        string text = OilSelectionJson.ToText(Choice.ForColdestStart(Temperature.FromDegreesCelsius(-17)), DisplayUnits.Metric);
+        foreach ((string from, string to) in new[] { ("\"accepted\"", "\"perhaps\""), ("\"K\"", "\"C\""), ("\"takesPart\": true,", ""), ("\"laidUp\"", "\"resting\"") })
+        {
+            Assert.Contains(from, text, StringComparison.Ordinal);
+            Assert.False(schema.Evaluate(Parsed(text.Replace(from, to, StringComparison.Ordinal))).IsValid, from);
+        }
+    }
+
+    [Fact]
     public void Write_BadArguments_Throw()
     {
         OilSelection selection = Choice.ForColdestStart(Temperature.FromDegreesCelsius(0));
@@ -76,6 +117,8 @@ public sealed class OilSelectionJsonTest
         using JsonDocument document = JsonDocument.Parse(text);
         return document.RootElement.Clone();
     }
+
+    private static void AssertValid(JsonSchema schema, string text) => Assert.True(schema.Evaluate(Parsed(text)).IsValid, text);
 
     // Sentences are "reason" and "message"; all else is a decision or an amount.
     private static string WithoutWords(JsonElement element) => element.ValueKind switch

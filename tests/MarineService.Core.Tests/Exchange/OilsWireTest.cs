@@ -1,7 +1,6 @@
 using System.Text;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Exchange;
 using MarineService.Core.Oils;
 using MarineService.Core.Specifications;
@@ -13,7 +12,7 @@ public sealed class OilsWireTest
 {
     private static readonly string[] SomeClaims = ["CK-4", "SP", "FC-W", "E9-16", "A3/B4-2010", "CI-4 PLUS", "FC-W Catalyst Compatible"];
 
-    [Property]
+    [Law]
     public Property Sheet_WithOils_ReadsBackAsItWasWritten() =>
         Prop.ForAll(Sheets().ToArbitrary(), sheet =>
         {
@@ -35,7 +34,7 @@ public sealed class OilsWireTest
                 { "grade": "SAE 15w-40", "coldest": { "value": 5, "unit": "[degF]" }, "hottest": { "value": 40, "unit": "Cel" }, "preference": 2 },
                 { "grade": "10W-30" }
               ],
-              "required": [ [ "API CI-4", "E7-16" ], [ "FC-W" ] ],
+              "required": [ [ "API CI-4", "E7-2016" ], [ "FC-W" ] ],
               "forbidden": [ "CJ-4" ]
             },
             "fittedOil": { "grade": "15W-40", "claims": [ "CK-4" ], "viscosityAt40C": { "value": 110, "unit": "cSt" }, "viscosityAt100C": { "value": 14.5, "unit": "mm2/s" } }

@@ -113,6 +113,10 @@ public sealed class ReadingTest
     [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1e400,\"entries\":[]}", "/version", "1e400")]
     [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"entries\":[{\"kind\":0,\"date\":\"2026-04-01\"}]}", "/entries/0/kind", "0")]
     [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"entries\":[{\"kind\":\"grid-origin\",\"date\":\"2026-04-01\",\"task\":\"\\ud800\"}]}", "/entries/0/task", "'text that is not valid Unicode'")]
+    [InlineData("{\"\\ud800\":1}", "/text that is not valid Unicode", "1")]
+    [InlineData("{\"format\":\"\\ud800aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa\",\"version\":1,\"entries\":[]}", "/format", "'text that is not valid Unicode'")]
+    [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"entries\":[{\"kind\":\"\\ud800\",\"date\":\"2026-04-01\"}]}", "/entries/0/kind", "'text that is not valid Unicode'")]
+    [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"entries\":[{\"kind\":\"top-up\",\"date\":\"2026-04-01\",\"fluid\":\"oil\",\"amount\":{\"volume\":{\"value\":1,\"unit\":\"\\ud800\"}}}]}", "/entries/0/amount/volume/unit", "'text that is not valid Unicode'")]
     [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"a/b~c\":1,\"entries\":[]}", "/a~1b~0c", "1")]
     [InlineData("{\"format\":\"marine-service/service-log\",\"version\":1,\"entries\":[{\"kind\":\"reading\",\"date\":\"2026-04-01\",\"dial\":NaN}]}", "/entries/0/dial", "line 1, byte 108")]
     public void Log_ThatIsWrong_SaysWhereAndWhat(string text, string place, string value)

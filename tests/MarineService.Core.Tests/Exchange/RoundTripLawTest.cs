@@ -1,5 +1,4 @@
 using System.Text;
-using FsCheck.Xunit;
 using MarineService.Core.Exchange;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -12,7 +11,7 @@ namespace MarineService.Core.Tests.Exchange;
 /// <summary>Laws of documents, units and series on random histories.</summary>
 public sealed class RoundTripLawTest
 {
-    [Property]
+    [Law]
     public void DataSheetAndLog_WrittenAndRead_GiveTheSameDueList(int seed)
     {
         RandomHistory history = new(seed);
@@ -26,7 +25,7 @@ public sealed class RoundTripLawTest
             RandomHistory.Lines(read.DueList(EngineSpecificationJson.Read(sheet).Value, history.Last)));
     }
 
-    [Property]
+    [Law]
     public void Units_ChangeWordsAlone_NeverADecision(int seed)
     {
         RandomHistory history = new(seed);
@@ -40,7 +39,7 @@ public sealed class RoundTripLawTest
         Assert.Equal(Decisions(DueListJson.ToText(due)), Decisions(DueListJson.ToText(due, DisplayUnits.UsCustomary)));
     }
 
-    [Property]
+    [Law]
     public void FixedGrid_FromAMonthEnd_NeverDrifts(byte monthsAfter, byte completions)
     {
         LocalDate origin = new LocalDate(2000, 1, 31).PlusMonths(monthsAfter);

@@ -1,5 +1,4 @@
 using FsCheck;
-using FsCheck.Xunit;
 using MarineService.Core.Internal;
 using NodaTime;
 
@@ -9,7 +8,7 @@ public sealed class GuardTest
 {
     private static readonly double[] NotFinite = [double.NaN, double.PositiveInfinity, double.NegativeInfinity];
 
-    [Property]
+    [Law]
     public bool Range_AcceptsExactlyWhatLiesInIt(NormalFloat value, NormalFloat a, NormalFloat b)
     {
         double min = Math.Min(a.Get, b.Get);
@@ -18,11 +17,11 @@ public sealed class GuardTest
         return accepted == (value.Get >= min && value.Get <= max);
     }
 
-    [Property]
+    [Law]
     public bool Guard_GivesBackWhatItAccepts(NormalFloat value) =>
         Guard.Finite(value.Get, "mm").Equals(value.Get) && Guard.InRange(value.Get, value.Get, value.Get, "mm").Equals(value.Get);
 
-    [Property]
+    [Law]
     public bool Sign_IsWhatDecides(NormalFloat value) =>
         (Refusal(() => Guard.Positive(value.Get, "L")) is null) == (value.Get > 0)
         && (Refusal(() => Guard.NotNegative(value.Get, "L")) is null) == (value.Get >= 0);

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using static MarineService.Core.Tests.Oils.OilUnits;
@@ -12,7 +11,7 @@ public sealed class OilBlendTest
     private static readonly OilViscosity Multigrade = OilViscosity.Of(Kv(110), Kv(14.5));
     private static readonly OilViscosity Thirty = OilViscosity.Of(Kv(95), Kv(11));
 
-    [Property]
+    [Law]
     public Property By_AnyMethod_LiesBetweenThePartsAndIsSymmetric() =>
         Prop.ForAll(Cases().ToArbitrary(), pair =>
         {
@@ -27,7 +26,7 @@ public sealed class OilBlendTest
             }).Label($"{a} | {b} | {x}");
         });
 
-    [Property]
+    [Law]
     public Property By_DoubleLog_IsNeverThickerThanTheSingleLog() =>
         Prop.ForAll(Cases().ToArbitrary(), pair =>
         {
@@ -36,7 +35,7 @@ public sealed class OilBlendTest
             return (blend.By(BlendingMethod.DoubleLog).At100C.Centistokes <= blend.By(BlendingMethod.SingleLog).At100C.Centistokes + 1e-9).Label($"{a} | {b} | {x}");
         });
 
-    [Property]
+    [Law]
     public Property Tolerable_UpToTheShare_StaysInsideTheGrade() =>
         Prop.ForAll(Gen.Choose(931, 1249).Zip(Gen.Choose(200, 3000)).ToArbitrary(), pair =>
         {
@@ -71,23 +70,6 @@ public sealed class OilBlendTest
     }
 
     [Fact]
-    public void ToScale_OfTheBlendingIndex_IsThePublishedValue()
-    {
-        // A public page prints 12.492 for 2.234 mm²/s; the formula gives 12.4902.
-        Assert.Equal(12.492, BlendMath.ToScale(BlendingMethod.BlendingIndex, 2.234), 0.003);
-        Assert.Equal(12.4902, BlendMath.ToScale(BlendingMethod.BlendingIndex, 2.234), 0.0001);
-    }
-
-    [Fact]
-    public void Mix_ByIndex_IsTheCheckValue()
-    {
-        // Worked out independently: 60 % of 5.0 with 40 % of 20.0.
-        Assert.Equal(19.17357, BlendMath.ToScale(BlendingMethod.BlendingIndex, 5), 1e-5);
-        Assert.Equal(27.11059, BlendMath.ToScale(BlendingMethod.BlendingIndex, 20), 1e-5);
-        Assert.Equal(8.108549, BlendMath.Mix(BlendingMethod.BlendingIndex, 5, 20, 0.4), 8e-5);
-    }
-
-    [Fact]
     public void Of_ATopUp_GivesBothViscositiesAndTheIndex()
     {
         // Worked out independently: 80 % (110, 14.5) with 20 % (95, 11.0).
@@ -97,11 +79,6 @@ public sealed class OilBlendTest
         Assert.Equal(127.69, blend.Index.Value.UnroundedNumber, 0.01);
         Assert.True(blend.At100C.Low.Centistokes <= blend.At100C.High.Centistokes);
     }
-
-    [Fact]
-    public void SecondFraction_TakingA40To125_IsTheCheckValue() =>
-        // Worked out independently: share of a 9.5 oil that takes a 14.5 oil to 12.5 mm²/s.
-        Assert.Equal(0.335839, BlendMath.SecondFraction(BlendingMethod.DoubleLog, 14.5, 9.5, 12.5), 1e-5);
 
     [Fact]
     public void Tolerable_ThatOil_IsABracketAroundTheCheckValue()

@@ -1,7 +1,6 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using UnitsNet;
@@ -11,7 +10,7 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class OilClassificationTest
 {
-    [Property]
+    [Law]
     public Property Classify_AGradesOwnLimits_ReturnsThatGrade() =>
         Prop.ForAll(Gen.Elements(SaeGrade.All.ToArray()).ToArbitrary(), grade =>
         {
@@ -19,7 +18,7 @@ public sealed class OilClassificationTest
             return ReferenceEquals(label, grade).Label($"{grade} was labelled {label?.ToString() ?? "nothing"}");
         });
 
-    [Property]
+    [Law]
     public Property Classify_OneGrainOutsideAnyLimit_LosesTheGrade() =>
         Prop.ForAll(Gen.Elements(SaeGrade.All.ToArray()).ToArbitrary(), grade =>
         {
@@ -42,7 +41,7 @@ public sealed class OilClassificationTest
             return outside.All(report => !ReferenceEquals(report.Classify().Label, grade)).Label(grade.Designation);
         });
 
-    [Property]
+    [Law]
     public Property Classify_EveryLabel_NamesOnlyMetGradesAndTheLowestWinterOne() =>
         Prop.ForAll(Reports().ToArbitrary(), report =>
         {

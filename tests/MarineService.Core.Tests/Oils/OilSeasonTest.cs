@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using NodaTime;
 using static MarineService.Core.Tests.Oils.OilUnits;
@@ -11,7 +10,7 @@ public sealed class OilSeasonTest
 {
     private static readonly LocalDate FirstNight = new(2026, 10, 12);
 
-    [Property]
+    [Law]
     public Property ForNights_AgreesWithJudgingEachNightAlone() =>
         Prop.ForAll(OilSelectionTest.Shuffled().Zip(Gen.ArrayOf(Gen.Choose(-40, 20), 30)).Zip(Gen.Choose(0, 29)).ToArbitrary(), three =>
         {

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using UnitsNet;
@@ -10,7 +9,7 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class OilSelectionTest
 {
-    [Property]
+    [Law]
     public Property ForColdestStart_Colder_NeverSelectsAThickerWinterGrade() =>
         Prop.ForAll(Shuffled().Zip(Gen.Choose(-45, 40)).Zip(Gen.Choose(0, 30)).Zip(Gen.Choose(0, 15)).ToArbitrary(), four =>
         {
@@ -26,7 +25,7 @@ public sealed class OilSelectionTest
                 .Label($"{string.Join(" ", grades)} {warm} - {colder}: {atWarm?.Designation} then {atCold?.Designation}");
         });
 
-    [Property]
+    [Law]
     public Property WithMargin_Raised_NeverAcceptsMore() =>
         Prop.ForAll(Shuffled().Zip(Gen.Choose(-45, 30)).Zip(Gen.Choose(0, 20)).Zip(Gen.Choose(0, 15)).ToArbitrary(), four =>
         {
@@ -39,7 +38,7 @@ public sealed class OilSelectionTest
             return grades.All(grade => after[grade] <= before[grade] && soaked[grade] <= before[grade]).Label($"{string.Join(" ", grades)} at {start}, {margin} + {more}");
         });
 
-    [Property]
+    [Law]
     public Property Ranked_IsByVerdictThenTheMakersOrderThenMargin() =>
         Prop.ForAll(Shuffled().Zip(Gen.Choose(-45, 30)).Zip(Gen.ArrayOf(Gen.Choose(1, 2), 12)).ToArbitrary(), three =>
         {
@@ -278,6 +277,7 @@ public sealed class OilSelectionTest
         OilSelection oils = OilSelection.Among(permitted).ForColdestStart(C(10));
         OilVerdict right = oils.Judge(LabelledOil.Of("15W-40", "CK-4", "E7-22"));
         Assert.Equal(Suitability.Accepted, right.Suitability);
+        Assert.Contains("API engine oil guide", right.Explain(DisplayUnits.Metric).ToString(), StringComparison.Ordinal);
         Assert.Equal([Coverage.Covered, Coverage.Covered], right.Categories.Select(category => category.Coverage));
         OilVerdict half = oils.Judge(LabelledOil.Of("15W-40", "CK-4"));
         Assert.Equal(Suitability.Refused, half.Suitability);

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using static MarineService.Core.Tests.Oils.OilUnits;
@@ -9,7 +8,7 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class SaeGradeTest
 {
-    [Property]
+    [Law]
     public Property Parse_OfWhatWasPrinted_GivesTheSameGrade() =>
         Prop.ForAll(Gen.Elements(SaeGrade.All.ToArray()).ToArbitrary(), grade =>
             (ReferenceEquals(SaeGrade.Parse(grade.Designation), grade)

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Oils;
 using MarineService.Core.Tests.Reference;
 using MathNet.Numerics.Interpolation;
@@ -10,7 +9,7 @@ namespace MarineService.Core.Tests.Oils;
 
 public sealed class ViscosityIndexTest
 {
-    [Property]
+    [Law]
     public Property Of_ThickerAt40C_IsALowerIndex() =>
         Prop.ForAll(Gen.Choose(20, 900).Zip(Gen.Choose(30, 200)).ToArbitrary(), pair =>
         {

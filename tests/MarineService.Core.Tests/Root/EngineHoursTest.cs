@@ -1,7 +1,6 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 
 namespace MarineService.Core.Tests.Root;
 
@@ -11,16 +10,16 @@ public sealed class EngineHoursTest
     private static readonly Arbitrary<(int A, int B, int C)> Three =
         Gen.Choose(0, 300_000_000).Three().Select(t => (A: t.Item1, B: t.Item2, C: t.Item3)).ToArbitrary();
 
-    [Property]
+    [Law]
     public Property Hours_ToTheThousandth_ComeBackExactly() =>
         Prop.ForAll(Thousandths, n => EngineHours.FromHours(n / 1000m).ToHours() == n / 1000m);
 
-    [Property]
+    [Law]
     public Property Hours_FinerThanAThousandth_AreRoundedToTheNearest() =>
         Prop.ForAll(Gen.Choose(0, 2_000_000_000).ToArbitrary(), n =>
             Math.Abs(EngineHours.FromHours(n / 1_000_000m).ToHours() - (n / 1_000_000m)) <= 0.0005m);
 
-    [Property]
+    [Law]
     public Property Sum_IsTheSumOfTheHours_InAnyOrder() =>
         Prop.ForAll(Three, t =>
         {
@@ -34,7 +33,7 @@ public sealed class EngineHoursTest
                 && a.Plus(EngineHours.Zero) == a;
         });
 
-    [Property]
+    [Law]
     public Property Order_IsTheOrderOfTheHours() =>
         Prop.ForAll(Three, t =>
         {

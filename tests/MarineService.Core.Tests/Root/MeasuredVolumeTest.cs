@@ -1,13 +1,12 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using UnitsNet;
 
 namespace MarineService.Core.Tests.Root;
 
 public sealed class MeasuredVolumeTest
 {
-    [Property]
+    [Law]
     public Property Unit_OfTheReading_NeverMatters() =>
         Prop.ForAll(Gen.Choose(0, 10_000_000).ToArbitrary(), milliliters =>
         {

@@ -1,4 +1,3 @@
-using FsCheck.Xunit;
 using MarineService.Core.Engines;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -10,7 +9,7 @@ namespace MarineService.Core.Tests.Scheduling;
 /// <summary>Laws that hold on every history.</summary>
 public sealed class ScheduleLawTest
 {
-    [Property]
+    [Law]
     public void DueList_OfFactsInAnyOrder_IsTheSame(int seed)
     {
         RandomHistory history = new(seed);
@@ -19,7 +18,7 @@ public sealed class ScheduleLawTest
             RandomHistory.Lines(RandomHistory.List(history.Shuffled(), history.Last)));
     }
 
-    [Property]
+    [Law]
     public void DueTask_AsTodayMovesOn_StaysDue(int seed)
     {
         RandomHistory history = new(seed);
@@ -37,7 +36,7 @@ public sealed class ScheduleLawTest
         }
     }
 
-    [Property]
+    [Law]
     public void Task_WithMoreHoursRead_IsNeverLessUrgent(int seed)
     {
         RandomHistory history = new(seed);
@@ -55,7 +54,7 @@ public sealed class ScheduleLawTest
         }
     }
 
-    [Property]
+    [Law]
     public void CorrectedLog_GivesTheListOfOneWrittenRight(int seed)
     {
         RandomHistory history = new(seed);
@@ -71,7 +70,7 @@ public sealed class ScheduleLawTest
             RandomHistory.Lines(ServiceLog.Of([.. entries, LogEntry.Withdrawing("wrong", history.Last)]).DueList(RandomHistory.Specification, history.Last)));
     }
 
-    [Property]
+    [Law]
     public void Completion_EnteredTwice_MovesNoDuePoint(int seed)
     {
         RandomHistory history = new(seed);
@@ -82,7 +81,7 @@ public sealed class ScheduleLawTest
             RandomHistory.List([.. history.Facts, again], history.Last).Tasks.Select(task => task.ToString()));
     }
 
-    [Property]
+    [Law]
     public void Task_Added_ChangesNoOther(int seed)
     {
         RandomHistory history = new(seed);
@@ -92,7 +91,7 @@ public sealed class ScheduleLawTest
         Assert.Equal(RandomHistory.Lines(alone)[..alone.Tasks.Count], RandomHistory.Lines(more)[..alone.Tasks.Count]);
     }
 
-    [Property]
+    [Law]
     public void PassedInspection_OrLowerService_NeverMovesTheHigherTask(int seed)
     {
         RandomHistory history = new(seed);
@@ -104,7 +103,7 @@ public sealed class ScheduleLawTest
         Assert.Equal(before["major"].ToString(), after["major"].ToString());
     }
 
-    [Property]
+    [Law]
     public void DuePoint_IsNeverLaterThanEitherLimbAlone(int seed)
     {
         RandomHistory history = new(seed);
@@ -118,7 +117,7 @@ public sealed class ScheduleLawTest
         }
     }
 
-    [Property]
+    [Law]
     public void Hours_OnEveryDay_LieBetweenTheirBounds_AndNeverFall(int seed)
     {
         RandomHistory history = new(seed);

@@ -12,7 +12,7 @@ namespace MarineService.Core.Tests.Surface;
 
 /// <summary>Ordinary values of the types that are not ours: what a sensible caller would pass.</summary>
 /// <remarks>Add a line when a public method takes a type of another library that is not here yet, or needs words of its own.</remarks>
-internal static class Samples
+internal static partial class Samples
 {
     internal static IEnumerable<object> Start { get; } =
     [
