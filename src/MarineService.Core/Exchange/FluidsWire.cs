@@ -57,7 +57,7 @@ internal static partial class FluidsWire
                 case 7: parts.Extractor = ReadResidual(ref json); break;
                 case 8: parts.OnlyByExtractor = json.YesOrNo(); break;
                 case 9: parts.Passages = ReadPassages(ref json); break;
-                case 10: parts.OilDensity = json.Quantity(WireUnits.Density, 801, 1163); break;
+                case 10: parts.OilDensity = json.Quantity(WireUnits.Density, VolumeCorrectionMath.MinBaseDensity, VolumeCorrectionMath.MaxBaseDensity); break;
                 default: parts.Dipstick = ReadDipstick(ref json); break;
             }
 

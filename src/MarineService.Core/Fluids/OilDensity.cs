@@ -39,8 +39,8 @@ public sealed class OilDensity
     /// <summary>15 °C or 60 °F.</summary>
     public Temperature BaseTemperature => Temperature.FromDegreesCelsius(_baseCelsius);
 
-    /// <summary>The density at 15 °C, kg/m³, whatever the base.</summary>
-    internal double DensityAt15C => _density * Math.Exp(_exponentAt15C);
+    /// <summary>The density at 15 °C, kg/m³, whatever the base; the densest oil of the group at 60 °F stays in the group.</summary>
+    internal double DensityAt15C => Math.Min(VolumeCorrectionMath.MaxBaseDensity, _density * Math.Exp(_exponentAt15C));
 
     /// <summary>Share of the volume that one degree Celsius adds at the base temperature, per °C.</summary>
     internal double AlphaPerCelsius => _alpha;

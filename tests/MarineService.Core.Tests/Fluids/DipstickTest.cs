@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -15,7 +14,7 @@ public sealed class DipstickTest
 
     private static Angle Degrees(double value) => Angle.FromDegrees(value);
 
-    [Property]
+    [Law]
     public Property Correction_StickAtTheCenter_IsNothingWhateverTheTilt() =>
         Prop.ForAll(
             Gen.Choose(-80, 80).Zip(Gen.Choose(-80, 80)).ToArbitrary(),
@@ -26,7 +25,7 @@ public sealed class DipstickTest
                 return (correction.DepthError.Millimeters == 0 && correction.VolumeError.Liters == 0).Label($"{pitch} {roll}");
             });
 
-    [Property]
+    [Law]
     public Property Correction_OppositeTilt_IsOpposite() =>
         Prop.ForAll(
             Gen.Choose(-80, 80).Zip(Gen.Choose(-80, 80)).ToArbitrary(),
@@ -85,7 +84,7 @@ public sealed class DipstickTest
         Assert.Equal(0, Shape.KeptByTilt(Length.FromMeters(0.10), Length.Zero, Degrees(0), Degrees(0)).Liters, 1e-12);
     }
 
-    [Property]
+    [Law]
     public Property KeptByTilt_BothSlopes_AgreesWithAGridSum() =>
         Prop.ForAll(
             Gen.Choose(-100, 100).Four().ToArbitrary(),

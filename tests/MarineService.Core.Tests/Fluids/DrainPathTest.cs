@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using UnitsNet;
 using Duration = NodaTime.Duration;
@@ -20,7 +19,7 @@ public sealed class DrainPathTest
     private static DrainPath Tube(double boreMm) =>
         DrainPath.BySuction(Length.FromMillimeters(boreMm), Length.FromMeters(1.2), Length.FromMeters(0.70), Pressure.FromKilopascals(60));
 
-    [Property]
+    [Law]
     public Property Drain_AnyPath_IsProportionalToViscosityAndFallsWithTheFourthPowerOfTheBore() =>
         Prop.ForAll(
             Gen.Choose(60, 140).Zip(Gen.Choose(100, 500)).ToArbitrary(),
@@ -35,7 +34,7 @@ public sealed class DrainPathTest
                 return (Math.Abs(thicker / seconds - 2) < 1e-6 && Math.Abs(wider / seconds - 1) < 1e-6).Label($"{seconds} {thicker} {wider}");
             });
 
-    [Property]
+    [Law]
     public Property LeftAfter_AnyTime_FallsFromAllToNothingAndAgreesWithSmallSteps() =>
         Prop.ForAll(
             Gen.Choose(0, 110).Zip(Gen.Choose(0, 30)).ToArbitrary(),

@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using MarineService.Core.Tests.Reference;
 using UnitsNet;
@@ -13,7 +12,7 @@ public sealed class GlycolMixtureTest
 
     private static GlycolKind Kind(string name) => name.StartsWith("ethylene", StringComparison.OrdinalIgnoreCase) ? GlycolKind.Ethylene : GlycolKind.Propylene;
 
-    [Property]
+    [Law]
     public Property FreezingPoint_StrongerMixture_IsLowerInsideTheTable() =>
         Prop.ForAll(
             Gen.Elements(GlycolKind.Ethylene, GlycolKind.Propylene).Zip(Gen.Choose(0, 569)).ToArbitrary(),
@@ -25,7 +24,7 @@ public sealed class GlycolMixtureTest
                 return (strong < weak).Label($"{kind} {perMille}: {weak}, {strong}");
             });
 
-    [Property]
+    [Law]
     public Property FreezingAt_ThenFreezingPoint_GivesTheTemperatureBack() =>
         Prop.ForAll(
             Gen.Elements(GlycolKind.Ethylene, GlycolKind.Propylene).Zip(Gen.Choose(-480, 0)).ToArbitrary(),
@@ -36,7 +35,7 @@ public sealed class GlycolMixtureTest
                 return (Math.Abs(mixture.FreezingPoint.Value.DegreesCelsius - tenths / 10.0) < 1e-9).Label($"{mixture}");
             });
 
-    [Property]
+    [Law]
     public Property DilutedBy_ThenFilledAsNeeded_ReachesTheWantedStrength() =>
         Prop.ForAll(
             Gen.Choose(1, 100).Zip(Gen.Choose(1, 590)).ToArbitrary(),

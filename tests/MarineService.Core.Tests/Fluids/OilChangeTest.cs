@@ -1,7 +1,6 @@
 using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using UnitsNet;
 using static MarineService.Core.Tests.Fluids.Changes;
@@ -21,7 +20,7 @@ public sealed class OilChangeTest
     private static double Room(OilChange change) => change.Estimate.Value.RoomToFull.Liters;
 
     // Laws.
-    [Property]
+    [Law]
     public Property InEngine_PoursRunsAndDrawingsOff_ConserveVolume() =>
         Prop.ForAll(
             Gen.Choose(100, 400).ListOf(6).ToArbitrary(),
@@ -40,7 +39,7 @@ public sealed class OilChangeTest
                 return (Math.Abs(InEngine(change) - expected) < 1e-12 * 100).Label($"{InEngine(change)} {expected}");
             });
 
-    [Property]
+    [Law]
     public Property Estimate_OrderOfPours_DoesNotMatter() =>
         Prop.ForAll(
             Gen.Choose(1, 300).Three().ToArbitrary(),
@@ -56,7 +55,7 @@ public sealed class OilChangeTest
                     .Label($"{first} {second}");
             });
 
-    [Property]
+    [Law]
     public Property Estimate_ABetterMeasure_NeverWidensIt() =>
         Prop.ForAll(
             Gen.Choose(1, 60).ListOf(5).Zip(Gen.Choose(440, 640)).Zip(Gen.Choose(0, 4)).ToArbitrary(),
@@ -77,7 +76,7 @@ public sealed class OilChangeTest
                     .Settled(DipstickReading.OfRange(0.4, s[3])).Ran().Settled(DipstickReading.OfRange(-0.2, s[4])).Estimate.Value;
             });
 
-    [Property]
+    [Law]
     public Property Estimate_UnitSystem_ChangesNothing() =>
         Prop.ForAll(
             Gen.Choose(400, 650).Zip(Gen.Choose(0, 90)).ToArbitrary(),
@@ -99,7 +98,7 @@ public sealed class OilChangeTest
                     .Label($"{Room(one)} {Room(other)}");
             });
 
-    [Property]
+    [Law]
     public Property Reading_TiltAtTheCenter_ChangesNothing() =>
         Prop.ForAll(
             Gen.Choose(-40, 40).Zip(Gen.Choose(-40, 40)).ToArbitrary(),

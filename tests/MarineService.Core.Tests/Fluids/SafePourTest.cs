@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
@@ -13,7 +12,7 @@ public sealed class SafePourTest
     private static OilChange Drained(Sump sump, double p0, double liters) =>
         OilChange.Begin(sump, DipstickReading.OfRange(p0)).Drained(At15(liters)).FilterChanged(oldEmptiedIntoMeasure: true);
 
-    [Property]
+    [Law]
     public Property NextSafePour_SmallerRisk_IsNeverMore() =>
         Prop.ForAll(
             Gen.Choose(1, 250).Zip(Gen.Choose(1, 250)).ToArbitrary(),
@@ -26,7 +25,7 @@ public sealed class SafePourTest
                 return (careful <= bold + 1e-12).Label($"{careful} {bold}");
             });
 
-    [Property]
+    [Law]
     public Property LitersWithinRisk_Result_MeetsItsOwnEquation() =>
         Prop.ForAll(
             Gen.Choose(1, 600).Zip(Gen.Choose(0, 60)).Zip(Gen.Choose(0, 100)).Zip(Gen.Choose(0, 300)).ToArbitrary(),

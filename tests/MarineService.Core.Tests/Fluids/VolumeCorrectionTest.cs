@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using MarineService.Core.Fluids;
 using MarineService.Core.Tests.Reference;
 using UnitsNet;
@@ -13,7 +12,7 @@ public sealed class VolumeCorrectionTest
 
     private static Temperature Celsius(double value) => Temperature.FromDegreesCelsius(value);
 
-    [Property]
+    [Law]
     public Property Factor_HotterOil_IsSmallerAndStaysNearSevenPerTenThousand() =>
         Prop.ForAll(
             Gen.Choose(8010, 11600).Zip(Gen.Choose(-50, 149)).ToArbitrary(),
@@ -27,7 +26,7 @@ public sealed class VolumeCorrectionTest
                 return (perDegree is > 0.0004 and < 0.0011).Label($"{oil} at {celsius}: {perDegree}");
             });
 
-    [Property]
+    [Law]
     public Property Observed_ThenAt_GivesTheObservedDensityBack() =>
         Prop.ForAll(
             Gen.Choose(8200, 11000).Zip(Gen.Choose(-50, 150)).ToArbitrary(),
