@@ -172,7 +172,7 @@ public sealed class BoltPattern
     }
 
     /// <summary>The same holes seen from the other side, ascending again.</summary>
-    internal static double[] Mirrored(double[] anglesRad) => [.. anglesRad.Reverse().Select(angle => -angle)];
+    internal static double[] Mirrored(double[] anglesRad) => [.. Enumerable.Reverse(anglesRad).Select(angle => -angle)];
 
     private static double CheckedRadius(Length radius) =>
         Guard.InRange(Guard.Positive(Canonical.Millimeters(radius), "mm", "boltCircleRadius"), 0, LargestRadiusMm, "mm", "boltCircleRadius");

@@ -1,5 +1,3 @@
-using MarineService.Core.Internal;
-
 namespace MarineService.Core.Parts;
 
 /// <summary>A cover as it is held now: whether the screws go in, which hole is worst, and how far to turn it.</summary>

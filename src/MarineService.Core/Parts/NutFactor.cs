@@ -40,7 +40,7 @@ public sealed class NutFactor
     /// <remarks>K = (P/2π + μ·d2/(2·cos 30°) + μ·Dm/2) / d.</remarks>
     /// <param name="thread">The thread.</param>
     /// <param name="frictionRatio">Coefficient of friction, from 0 to 0.6 (ratio).</param>
-    /// <param name="headMeanDiameter">Mean diameter of the face under the head; from the thread's diameter to three times that.</param>
+    /// <param name="headMeanDiameter">Mean diameter of the face under the head; in mm, from the thread's diameter to three times that.</param>
     /// <returns>The factor.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="thread"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

@@ -94,7 +94,7 @@ public sealed class TighteningTorque
     /// <param name="actual">The state that the threads are really in.</param>
     /// <returns>A fraction; above 1 the screw is beyond its proof load.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="actual"/> is null.</exception>
-    public double ProofFractionWith(NutFactor actual) => Canonical.Newtons(ClampForceWith(actual)) / _proofNewtons;
+    public double ActualProofFraction(NutFactor actual) => Canonical.Newtons(ClampForceWith(actual)) / _proofNewtons;
 
     /// <summary>Torque, clamp force with its scatter, and every figure behind them.</summary>
     /// <param name="units">Which units to write.</param>
