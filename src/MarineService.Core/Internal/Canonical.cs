@@ -36,6 +36,14 @@ internal static class Canonical
 
     internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
+    internal static double Megapascals(Pressure pressure) => pressure.Megapascals;
+
+    internal static double Degrees(Angle angle) => angle.Degrees;
+
+    internal static double LitersPerMinute(VolumeFlow flow) => flow.LitersPerMinute;
+
+    internal static double Seconds(Duration duration) => duration.Seconds;
+
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
 
     internal static double Kilopascals(Pressure pressure) => pressure.Kilopascals;
