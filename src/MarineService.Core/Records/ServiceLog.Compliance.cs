@@ -63,13 +63,9 @@ public sealed partial class ServiceLog
             return null;
         }
 
-        ServiceInterval interval = due.Basis == DueBasis.FirstService ? due.Task.FirstService! : due.Task.Interval;
-        bool late = (due.DaysLeft is int days && -days > IntervalMath.ToleranceDays(interval.Months ?? 1, tolerance))
-            || (due.HoursLeft is decimal hours
-                && -hours > IntervalMath.ToleranceHours((interval.Hours ?? EngineHours.Zero).Thousandths, tolerance) / 1000m);
-        return late
-            ? new(due.Task, due.IntervalAt, due.Basis == DueBasis.FirstService, null, null, interval.Months, interval.Hours)
-            : null;
+        bool late = (due.DaysLeft is int days && -days > due.IntervalAt.ToleranceDays(tolerance))
+            || (due.HoursLeft is decimal hours && -hours > due.IntervalAt.ToleranceHours(tolerance) / 1000m);
+        return late ? new(due.Task, due.IntervalAt, due.Basis == DueBasis.FirstService, null, null) : null;
     }
 
     private EvidenceGrade? GradeOf(TaskPlan plan, ServiceTask task, ServiceOccurrence occurrence, string engine)
