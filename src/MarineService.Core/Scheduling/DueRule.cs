@@ -47,7 +47,7 @@ internal static class DueRule
     private static void ByInterval(ServiceTask task, in TaskState state, ServiceHistory history, ref TaskVerdict verdict)
     {
         int today = history.AsOfDay;
-        DueAt due = TaskReplay.Due(in state, task, history, today, out int suspended);
+        DueAt due = NextDuePoint.Of(in state, task, history, today, out int suspended);
         verdict.SuspendedDays = suspended;
         ServiceInterval interval = state.Interval ?? task.Interval!;
         if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null))

@@ -1,5 +1,4 @@
 using MarineService.Core.Engines;
-using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using NodaTime;
 
