@@ -46,6 +46,7 @@ internal static class Files
     }
 
     private static void Print<T>(ReadResult<T> read, Func<T, string> toText)
+        where T : class
     {
         foreach (ReadFault fault in read.Faults)
         {
