@@ -34,7 +34,7 @@ cat > "$work/consumers/nuget.config" <<'CONFIG'
 CONFIG
 
 compile() { # build or publish, project, further options
-    dotnet "$1" "$work/consumers/$2" -c Release --nologo -v quiet -p:MarineServiceVersion="$version" "${@:3}"
+    dotnet "$1" "$work/consumers/$2" -c Release --nologo -v quiet -clp:NoSummary -p:MarineServiceVersion="$version" "${@:3}"
 }
 
 answers() { # name, expected build or nothing, command
