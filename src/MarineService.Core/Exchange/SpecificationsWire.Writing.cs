@@ -42,11 +42,17 @@ internal static partial class SpecificationsWire
             OilsWire.Write(writer, specification.FittedOil);
         }
 
-        if (specification.Sump is not null)
+        if (specification.BeltDrive is not null)
         {
             writer.WritePropertyName(names[6]);
+            BeltsWire.Write(writer, specification.BeltDrive);
+        }
+
+        if (specification.Sump is not null)
+        {
+            writer.WritePropertyName(names[7]);
             FluidsWire.Write(writer, specification.Sump);
-            writer.Text(names[7], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
+            writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
         }
     }
 

@@ -1,3 +1,4 @@
+using MarineService.Core.Belts;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
@@ -11,13 +12,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -35,6 +36,7 @@ internal static partial class SpecificationsWire
         List<ServiceTask?>? tasks = null;
         PermittedOils? permitted = null;
         LabelledOil? fitted = null;
+        BeltDrive? drive = null;
         Sump? sump = null;
         string? oilTask = null;
         ulong seen = 0;
@@ -50,8 +52,9 @@ internal static partial class SpecificationsWire
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
                 case 4: permitted = OilsWire.ReadPermitted(ref json); break;
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
-                case 6: sump = FluidsWire.ReadSump(ref json); break;
-                case 7: oilTask = json.NotBlank(); break;
+                case 6: drive = BeltsWire.ReadDrive(ref json); break;
+                case 7: sump = FluidsWire.ReadSump(ref json); break;
+                case 8: oilTask = json.NotBlank(); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -64,9 +67,9 @@ internal static partial class SpecificationsWire
         }
 
         json.Require(names, seen, shift, shift + 3);
-        if ((seen & (1UL << (shift + 7))) != 0)
+        if ((seen & (1UL << (shift + 8))) != 0)
         {
-            json.Require(names, seen, shift + 6);
+            json.Require(names, seen, shift + 7);
         }
 
         if (tasks is null)
@@ -83,6 +86,7 @@ internal static partial class SpecificationsWire
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
         sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);
         return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 

@@ -48,6 +48,18 @@ internal sealed class WireUnits
         ("min", value => value),
         ("h", value => 60 * value));
 
+    internal static WireUnits LinearDensity { get; } = new(("kg/m", value => value), ("g/m", value => value / 1000));
+
+    internal static WireUnits Torque { get; } = new(("N.m", value => value));
+
+    internal static WireUnits TorquePerAngle { get; } = new(("N.m/deg", value => value));
+
+    internal static WireUnits LengthPerAngle { get; } = new(("mm/deg", value => value));
+
+    internal static WireUnits Speed { get; } = new(("m/s", value => value));
+
+    internal static WireUnits Force { get; } = new(("N", value => value));
+
     internal static WireUnits TemperatureDifference { get; } = new(("K", value => value));
 
     internal string Canonical { get; }

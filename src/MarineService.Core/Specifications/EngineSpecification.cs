@@ -1,3 +1,4 @@
+using MarineService.Core.Belts;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
@@ -6,50 +7,44 @@ using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, and its sump.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump and its belt drive.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
     /// <summary>The id of the task that changes the engine oil, unless another is stated.</summary>
     public const string EngineOilTask = "engine-oil";
 
+    private readonly Parts _parts;
     private TaskPlan? _plan;
 
-    private EngineSpecification(
-        Engine engine,
-        HourMeter meter,
-        IReadOnlyList<EngineVariant> variants,
-        IReadOnlyList<ServiceTask> tasks,
-        PermittedOils? permittedOils,
-        LabelledOil? fittedOil,
-        Sump? sump,
-        string oilTaskId) =>
-        (Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId) =
-            (engine, meter, variants, tasks, permittedOils, fittedOil, sump, oilTaskId);
+    private EngineSpecification(Parts parts) => _parts = parts;
 
     /// <summary>The engine's identity.</summary>
-    public Engine Engine { get; }
+    public Engine Engine => _parts.Engine;
 
     /// <summary>The hour meter that it starts with.</summary>
-    public HourMeter Meter { get; }
+    public HourMeter Meter => _parts.Meter;
 
     /// <summary>Engines that share all of this and differ only in their rating.</summary>
-    public IReadOnlyList<EngineVariant> Variants { get; }
+    public IReadOnlyList<EngineVariant> Variants => _parts.Variants;
 
     /// <summary>What the engine needs, in the order given.</summary>
-    public IReadOnlyList<ServiceTask> Tasks { get; }
+    public IReadOnlyList<ServiceTask> Tasks => _parts.Tasks;
 
     /// <summary>The engine oils that the maker permits, or null when that is not stated.</summary>
-    public PermittedOils? PermittedOils { get; }
+    public PermittedOils? PermittedOils => _parts.PermittedOils;
 
     /// <summary>The oil that is in the sump by its label, or null when that is not stated.</summary>
-    public LabelledOil? FittedOil { get; }
+    public LabelledOil? FittedOil => _parts.FittedOil;
+
+    /// <summary>The pulleys, the belt, the tensioner and the engine's own routing, or null when that is not stated.</summary>
+    public BeltDrive? BeltDrive => _parts.BeltDrive;
 
     /// <summary>What the engine's oil system holds and how its dipstick tells, or null when that is not stated.</summary>
-    public Sump? Sump { get; }
+    public Sump? Sump => _parts.Sump;
 
     /// <summary>The id of the task that changes the engine oil.</summary>
-    public string OilTaskId { get; }
+    public string OilTaskId => _parts.OilTaskId;
 
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
@@ -70,8 +65,7 @@ public sealed class EngineSpecification
     /// <param name="engine">Its identity.</param>
     /// <returns>A specification without tasks.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
-    public static EngineSpecification Of(Engine engine) =>
-        new(Guard.NotNull(engine), HourMeter.Plain, [], [], null, null, null, EngineOilTask);
+    public static EngineSpecification Of(Engine engine) => new(new Parts(Guard.NotNull(engine), HourMeter.Plain, [], []));
 
     /// <summary>A copy with more tasks.</summary>
     /// <param name="tasks">The tasks; ids distinct from each other and from those already there.</param>
@@ -82,7 +76,7 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<ServiceTask> all = Array.AsReadOnly<ServiceTask>([.. Tasks, .. Guard.Items(tasks)]);
         Names.Distinct(all.Select(task => task.Id), nameof(tasks));
-        return new(Engine, Meter, Variants, all, PermittedOils, FittedOil, Sump, OilTaskId);
+        return new(_parts with { Tasks = all });
     }
 
     /// <summary>A copy with more variants.</summary>
@@ -94,28 +88,34 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
         Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
-        return new(Engine, Meter, all, Tasks, PermittedOils, FittedOil, Sump, OilTaskId);
+        return new(_parts with { Variants = all });
     }
 
     /// <summary>A copy with what is known of the hour meter.</summary>
     /// <param name="meter">The meter that the engine starts with.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="meter"/> is null.</exception>
-    public EngineSpecification WithMeter(HourMeter meter) => new(Engine, Guard.NotNull(meter), Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId);
+    public EngineSpecification WithMeter(HourMeter meter) => new(_parts with { Meter = Guard.NotNull(meter) });
 
     /// <summary>A copy with the engine oils that the maker permits.</summary>
     /// <param name="permitted">Grades with the maker's limits, required and forbidden service categories.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="permitted"/> is null.</exception>
     public EngineSpecification WithPermittedOils(PermittedOils permitted) =>
-        new(Engine, Meter, Variants, Tasks, Guard.NotNull(permitted), FittedOil, Sump, OilTaskId);
+        new(_parts with { PermittedOils = Guard.NotNull(permitted) });
 
     /// <summary>A copy with the oil that is in the sump.</summary>
     /// <param name="oil">The oil by its label.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="oil"/> is null.</exception>
     public EngineSpecification WithFittedOil(LabelledOil oil) =>
-        new(Engine, Meter, Variants, Tasks, PermittedOils, Guard.NotNull(oil), Sump, OilTaskId);
+        new(_parts with { FittedOil = Guard.NotNull(oil) });
+
+    /// <summary>A copy with the belt drive.</summary>
+    /// <param name="drive">Pulleys, belt, tensioner, and the engine's own routing when it is known.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
+    public EngineSpecification WithBeltDrive(BeltDrive drive) => new(_parts with { BeltDrive = Guard.NotNull(drive) });
 
     /// <summary>A copy with what the oil system holds and how the dipstick tells.</summary>
     /// <param name="sump">The sump; its faults are <see cref="Fluids.Sump.Validate"/>'s to tell.</param>
@@ -124,7 +124,7 @@ public sealed class EngineSpecification
     /// <exception cref="ArgumentNullException"><paramref name="sump"/> or <paramref name="oilTaskId"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="oilTaskId"/> is blank.</exception>
     public EngineSpecification WithSump(Sump sump, string oilTaskId = EngineOilTask) =>
-        new(Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Guard.NotNull(sump), Guard.NotBlank(oilTaskId));
+        new(_parts with { Sump = Guard.NotNull(sump), OilTaskId = Guard.NotBlank(oilTaskId) });
 
     /// <summary>Begins the question which of the permitted oils may go in, with the fitted oil already said.</summary>
     /// <returns>The question; not known when the permitted oils are not stated.</returns>
@@ -149,7 +149,7 @@ public sealed class EngineSpecification
     {
         Guard.NotNull(designation);
         return Variants.Any(variant => variant.Designation == designation)
-            ? new(Engine.WithDesignation(designation), Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId)
+            ? new(_parts with { Engine = Engine.WithDesignation(designation) })
             : throw new KeyNotFoundException($"'{Engine.Designation}' has no variant '{designation}'.");
     }
 
@@ -161,4 +161,15 @@ public sealed class EngineSpecification
         Sump is { IsDrainedOnlyByExtractor: true } && task.Id == OilTaskId && task.PartialExchange == PartialExchange.Default
             ? task.WithPartialExchange(PartialExchange.ProRata)
             : task;
+
+    private readonly record struct Parts(
+        Engine Engine,
+        HourMeter Meter,
+        IReadOnlyList<EngineVariant> Variants,
+        IReadOnlyList<ServiceTask> Tasks,
+        PermittedOils? PermittedOils = null,
+        LabelledOil? FittedOil = null,
+        BeltDrive? BeltDrive = null,
+        Sump? Sump = null,
+        string OilTaskId = EngineOilTask);
 }
