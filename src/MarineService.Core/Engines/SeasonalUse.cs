@@ -127,7 +127,7 @@ public sealed class SeasonalUse
 
         double expected = _lastHours + _ahead!.HoursAfter(Expected, days);
         SeasonHours[] seasons = [.. _complete.Select(season => new SeasonHours(season.Year, _lastHours + _ahead.HoursAfter(_years.DaysOf(season.Year), days)))];
-        IEnumerable<double> all = seasons.Select(season => (double)season.Hours.ToHours()).Append(expected);
+        double[] all = [.. seasons.Select(season => (double)season.Hours.ToHours()), expected];
         return Answer.Known(new HoursForecast(this, date, expected, all.Min(), all.Max(), seasons));
     }
 

@@ -1,5 +1,3 @@
-using MarineService.Core.Internal;
-
 namespace MarineService.Core.Engines;
 
 /// <summary>The days after the last reading: where each falls in the year, whether the engine is laid up, and what is planned.</summary>
