@@ -13,9 +13,9 @@ public sealed class HoursForecast
     {
         _use = use;
         Date = date;
-        Expected = EngineHours.FromHours((decimal)expected);
-        Least = EngineHours.FromHours((decimal)least);
-        Most = EngineHours.FromHours((decimal)most);
+        Expected = UseMath.Kept(expected);
+        Least = UseMath.Kept(least);
+        Most = UseMath.Kept(most);
         BySeason = bySeason;
         IsAhead = date > use.LastReadingDate;
     }

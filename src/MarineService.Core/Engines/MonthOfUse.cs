@@ -4,7 +4,7 @@ namespace MarineService.Core.Engines;
 public sealed class MonthOfUse
 {
     internal MonthOfUse(int month, double hoursPerDay, int days) =>
-        (Month, HoursPerDay, Days) = (month, EngineHours.FromHours((decimal)hoursPerDay), days);
+        (Month, HoursPerDay, Days) = (month, UseMath.Kept(hoursPerDay), days);
 
     /// <summary>The month, from 1 to 12.</summary>
     public int Month { get; }

@@ -3,7 +3,7 @@ namespace MarineService.Core.Engines;
 /// <summary>The engine's hours on a date if a past year comes again.</summary>
 public sealed class SeasonHours
 {
-    internal SeasonHours(int year, double hours) => (Year, Hours) = (year, EngineHours.FromHours((decimal)hours));
+    internal SeasonHours(int year, double hours) => (Year, Hours) = (year, UseMath.Kept(hours));
 
     /// <summary>The past year that is repeated.</summary>
     public int Year { get; }

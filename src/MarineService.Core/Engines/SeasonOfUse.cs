@@ -4,7 +4,7 @@ namespace MarineService.Core.Engines;
 public sealed class SeasonOfUse
 {
     internal SeasonOfUse(int year, double hours, double missingFraction, bool isComplete) =>
-        (Year, Hours, MissingFraction, IsComplete) = (year, EngineHours.FromHours((decimal)hours), missingFraction, isComplete);
+        (Year, Hours, MissingFraction, IsComplete) = (year, UseMath.Kept(hours), missingFraction, isComplete);
 
     /// <summary>The calendar year.</summary>
     public int Year { get; }

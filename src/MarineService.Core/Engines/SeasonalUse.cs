@@ -39,7 +39,7 @@ public sealed class SeasonalUse
         _complete = [.. Seasons.Where(season => season.IsComplete)];
         Basis = _complete.Length switch { 0 => ForecastBasis.MeanRate, 1 => ForecastBasis.OneSeason, _ => ForecastBasis.PastSeasons };
         Months = _years.Months();
-        HoursPerYear = _years.HoursPerYear() is double hours ? EngineHours.FromHours((decimal)hours) : null;
+        HoursPerYear = _years.HoursPerYear() is double hours ? UseMath.Kept(hours) : null;
         _ahead = new(_lastDay, rest);
         foreach (PlannedUse plan in plans)
         {

@@ -76,6 +76,9 @@ internal static class UseMath
     internal static int? DaysAt(double hoursPerDay, double hours, int mostDays) =>
         hoursPerDay > 0 && hours / hoursPerDay < mostDays ? (int)Math.Floor((hours + GrainHours) / hoursPerDay) : null;
 
+    /// <summary>Hours on the scale that engine hours have; a forecast never leaves it. Source: the range of <see cref="EngineHours"/>.</summary>
+    internal static EngineHours Kept(double hours) => EngineHours.FromHours((decimal)Math.Max(0, Math.Min(1_000_000, hours)));
+
     /// <summary>
     /// How often the next of exchangeable values falls between the smallest and the largest of n past ones. Source: each of the n + 1 ranks is
     /// equally likely, n - 1 of them lie inside.
