@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MarineService.Core.Belts;
 using MarineService.Core.Engines;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
@@ -11,13 +12,13 @@ namespace MarineService.Core.Exchange;
 internal static class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -35,6 +36,7 @@ internal static class SpecificationsWire
         List<ServiceTask?>? tasks = null;
         PermittedOils? permitted = null;
         LabelledOil? fitted = null;
+        BeltDrive? drive = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -48,6 +50,7 @@ internal static class SpecificationsWire
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
                 case 4: permitted = OilsWire.ReadPermitted(ref json); break;
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
+                case 6: drive = BeltsWire.ReadDrive(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -73,7 +76,8 @@ internal static class SpecificationsWire
 
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
-        return fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        return drive is null ? sheet : sheet.WithBeltDrive(drive);
     }
 
     internal static BoatSpecification? ReadBoatSheet(ref JsonCursor json, DocumentHead head)
@@ -153,6 +157,12 @@ internal static class SpecificationsWire
         {
             writer.WritePropertyName(names[5]);
             OilsWire.Write(writer, specification.FittedOil);
+        }
+
+        if (specification.BeltDrive is not null)
+        {
+            writer.WritePropertyName(names[6]);
+            BeltsWire.Write(writer, specification.BeltDrive);
         }
     }
 
