@@ -54,6 +54,7 @@ internal static partial class Samples
         new MemoryStream([1, 2, 3]),
         new System.Buffers.ArrayBufferWriter<byte>(),
         .. OfTheClub(),
+        .. OfEngines(),
         .. OfOils(),
         .. OfFluids(),
         .. OfBelts(),
