@@ -125,6 +125,11 @@ internal ref partial struct JsonCursor
     /// <summary>A whole number within bounds, both ends included; 12.0 is whole.</summary>
     internal int? WholeNumber(int min, int max)
     {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetInt32(out int plain) && plain >= min && plain <= max)
+        {
+            return plain;
+        }
+
         if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
             && value >= min && value <= max && decimal.Truncate(value) == value)
         {

@@ -12,8 +12,7 @@ internal ref partial struct JsonCursor
     private const string NotUnicode = "text that is not valid Unicode";
 
     private readonly List<ReadFault> _faults;
-    private readonly List<string?> _path;
-    private readonly List<int> _index;
+    private readonly List<(string? Name, int Index)> _path;
     private readonly int _maxFaults;
     private Utf8JsonReader _reader;
 
@@ -22,8 +21,7 @@ internal ref partial struct JsonCursor
         _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth });
         _maxFaults = limits.MaxFaults;
         _faults = [];
-        _path = [];
-        _index = [];
+        _path = new(8);
     }
 
     internal readonly IReadOnlyList<ReadFault> Faults => _faults;
@@ -119,8 +117,7 @@ internal ref partial struct JsonCursor
     {
         if (_reader.TokenType == JsonTokenType.StartArray)
         {
-            _path.Add(null);
-            _index.Add(-1);
+            _path.Add((null, -1));
             return true;
         }
 
@@ -133,7 +130,7 @@ internal ref partial struct JsonCursor
     {
         if (_reader.Read() && _reader.TokenType != JsonTokenType.EndArray)
         {
-            _index[_index.Count - 1]++;
+            _path[_path.Count - 1] = (null, _path[_path.Count - 1].Index + 1);
             return true;
         }
 
@@ -177,25 +174,17 @@ internal ref partial struct JsonCursor
         for (int i = 0; i < _path.Count; i++)
         {
             text.Append('/');
-            text.Append(_path[i] is string name
+            text.Append(_path[i].Name is string name
                 ? new StringBuilder(name).Replace("~", "~0").Replace("/", "~1").ToString()
-                : _index[i].ToString(CultureInfo.InvariantCulture));
+                : _path[i].Index.ToString(CultureInfo.InvariantCulture));
         }
 
         return text.ToString();
     }
 
-    private readonly void Push(string name)
-    {
-        _path.Add(name);
-        _index.Add(0);
-    }
+    private readonly void Push(string name) => _path.Add((name, 0));
 
-    private readonly void Pop()
-    {
-        _path.RemoveAt(_path.Count - 1);
-        _index.RemoveAt(_index.Count - 1);
-    }
+    private readonly void Pop() => _path.RemoveAt(_path.Count - 1);
 
     private readonly string Shown()
     {

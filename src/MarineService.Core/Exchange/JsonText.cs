@@ -6,7 +6,12 @@ namespace MarineService.Core.Exchange;
 internal static class JsonText
 {
     /// <summary>Whether the reader stands on a certain text; what is not valid Unicode is never it.</summary>
-    internal static bool Says(this ref Utf8JsonReader reader, ReadOnlySpan<byte> utf8)
+    internal static bool Says(this ref Utf8JsonReader reader, ReadOnlySpan<byte> utf8) =>
+
+        // A value is escaped only where somebody wrote it so; all others are compared as they stand.
+        !reader.ValueIsEscaped ? reader.ValueSpan.SequenceEqual(utf8) : SaysEscaped(ref reader, utf8);
+
+    private static bool SaysEscaped(ref Utf8JsonReader reader, ReadOnlySpan<byte> utf8)
     {
         try
         {

@@ -22,12 +22,19 @@ internal sealed class MemberNames
     /// <summary>The index of the property that the reader stands on, or -1; the usual order is tried first.</summary>
     internal int Find(ref Utf8JsonReader reader, int expected)
     {
-        for (int i = 0; i < _utf8.Length; i++)
+        for (int i = expected; i < _utf8.Length; i++)
         {
-            int index = (expected + i) % _utf8.Length;
-            if (reader.Says(_utf8[index]))
+            if (reader.Says(_utf8[i]))
             {
-                return index;
+                return i;
+            }
+        }
+
+        for (int i = 0; i < expected && i < _utf8.Length; i++)
+        {
+            if (reader.Says(_utf8[i]))
+            {
+                return i;
             }
         }
 

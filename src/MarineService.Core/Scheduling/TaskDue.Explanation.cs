@@ -67,6 +67,7 @@ public sealed partial class TaskDue
         AddIf(rules, Status == DueStatus.DueSoon, IntervalRule.DueSoon);
         AddIf(rules, Status is DueStatus.Due or DueStatus.Overdue && Task.TolerancePercent > 0, IntervalRule.Tolerance);
         AddIf(rules, HoursLimb == LimbState.Unknown, IntervalRule.ReadingWanted);
+        AddIf(rules, HoursLimb == LimbState.Known && DialApart is not null, IntervalRule.HoursInAll);
         AddIf(rules, LastDoneAt is { Quality: Engines.ReadingQuality.Interpolated }, IntervalRule.InterpolatedHours);
         AddIf(rules, Status is DueStatus.NotDue or DueStatus.DueSoon && Governs is GoverningLimb.Hours or GoverningLimb.Calendar, IntervalRule.UsedFraction);
         AddIf(rules, PlanDate is not null, IntervalRule.DueInLayUp);
@@ -84,6 +85,8 @@ public sealed partial class TaskDue
         Guard.Defined(units);
         IReadOnlyList<IntervalRule> rules = Rules();
         ExplanationBuilder lines = new($"{Task.Title}: {InWords(Status)}, {DueInWords}, {ReasonInWords}.");
+        lines.AddIf(Basis == DueBasis.FailedInspection, "failed", () => PendingInWords());
+        lines.AddIf(Basis == DueBasis.Event, "happened", () => $"{_state.PendingKind}, {PendingInWords()}");
         lines.AddIf(_state.Interval is not null, "interval", () => _state.Interval!.ToString());
         lines.AddIf(IsShortened, "under duty", () => ShortenedInWords());
         lines.AddIf(LastDone is not null, "last done", () => LastDoneInWords());
@@ -139,6 +142,12 @@ public sealed partial class TaskDue
     private bool AnchorMoved =>
         LastDone is not null && AnchorDate is not null && (AnchorDate != LastDone || (AnchorHours is EngineHours hours && LastDoneAt is { } done && hours != done.Estimate));
 
+    private string PendingInWords()
+    {
+        string date = LocalDatePattern.Iso.Format(CalendarDay.ToDate(_state.PendingDay));
+        return _state.PendingHours is long hours ? $"{date} at {EngineHours.FromThousandths(hours)}" : date;
+    }
+
     private string ShortenedInWords() => string.Join(" or ", new[]
     {
         _intervalDue.Limb > 0 ? EngineHours.FromThousandths(_intervalDue.Limb).ToString() : null,
@@ -185,8 +194,14 @@ public sealed partial class TaskDue
         : "not known";
 
     private string NowInWords() => _history.Meter.LastReadingDate is { } read && read < _history.AsOf
-        ? $"{_now!.Estimate}, last read {LocalDatePattern.Iso.Format(read)}"
-        : _now!.ToString();
+        ? $"{_now!.Estimate}{NowOnDial}, last read {LocalDatePattern.Iso.Format(read)}"
+        : $"{_now}{NowOnDial}";
+
+    private string NowOnDial => DialApart is long dial ? $" ({EngineHours.FromThousandths(dial)} on the dial)" : "";
+
+    // What the dial shows now, where a new meter or a rollover makes it differ from the hours in all.
+    private long? DialApart => _now is not null && _history.Meter.DialThousandths(_now.Estimate.Thousandths) is long dial
+        && dial != _now.Estimate.Thousandths ? dial : null;
 
     private string PlanInWords()
     {
