@@ -36,9 +36,8 @@ public sealed class RawWaterCircuit
     public static RawWaterCircuit Of(params CircuitPlace[] places)
     {
         IReadOnlyList<CircuitPlace> all = Guard.Items(places);
-        return Check(all).FirstOrDefault() is ListFault fault
-            ? throw new ArgumentException(fault.ToString(), nameof(places))
-            : OfChecked(all);
+        IReadOnlyList<ListFault> faults = Check(all);
+        return faults.Count > 0 ? throw new ArgumentException(faults[0].ToString(), nameof(places)) : OfChecked(all);
     }
 
     /// <summary>A circuit of places that need no names of their own.</summary>
