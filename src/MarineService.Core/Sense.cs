@@ -1,6 +1,6 @@
-namespace MarineService.Core.Belts;
+namespace MarineService.Core;
 
-/// <summary>A sense of turning. It means nothing without the place it is seen from: see <see cref="Rotation"/>.</summary>
+/// <summary>A sense of turning. It means nothing without the place it is seen from.</summary>
 public enum Sense
 {
     /// <summary>As the hands of a clock. The default value.</summary>
