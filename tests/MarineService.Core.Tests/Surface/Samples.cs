@@ -56,6 +56,7 @@ internal static partial class Samples
         .. OfTheClub(),
         .. OfEngines(),
         .. OfOils(),
+        .. OfVisits(),
         .. OfBelts(),
         .. OfParts(),
     ];
@@ -93,6 +94,7 @@ internal static partial class Samples
         ["Pulley.leanAcrossRatio"] = [0.01],
         ["Pulley.leanUpRatio"] = [0.01],
         ["SaeGrade.designation"] = ["15W-40", "30"],
+        ["VisitPlan.year"] = [2026],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
         ["TensionerCheck.flangeHeight"] = [Length.FromMillimeters(3)],
         ["TensionerCheck.stretchFraction"] = [0.002],
