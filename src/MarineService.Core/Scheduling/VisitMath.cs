@@ -4,7 +4,7 @@ namespace MarineService.Core.Scheduling;
 internal static class VisitMath
 {
     /// <summary>What cannot be; sums of it still fit.</summary>
-    internal const long Never = long.MaxValue / 1024;
+    internal const long Never = long.MaxValue / 4;
 
     /// <summary>What a task costs on a day: early and late days at their rates, never outside its window. Source: the statement of the problem.</summary>
     internal static long Cost(in VisitLoad task, int day) =>

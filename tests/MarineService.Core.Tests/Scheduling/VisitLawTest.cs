@@ -152,7 +152,7 @@ public sealed class VisitLawTest
                     if ((date < BlockedFrom || date > BlockedTo) && part.All(task => task.To is null || (date >= task.From && date <= task.To)))
                     {
                         decimal cost = _setUp + (part.Exists(task => task.Access is not null) ? _access : 0)
-                            + part.Sum(task => Period.DaysBetween(task.Due, date) is int late && late >= 0 ? late * task.LatePerDay : -late * task.EarlyPerDay);
+                            + part.Sum(task => (Math.Max(0, Period.DaysBetween(task.Due, date)) * task.LatePerDay) + (Math.Max(0, Period.DaysBetween(date, task.Due)) * task.EarlyPerDay));
                         best = Math.Min(best, cost);
                     }
                 }
