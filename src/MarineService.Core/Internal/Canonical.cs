@@ -36,5 +36,7 @@ internal static class Canonical
 
     internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
+    internal static double Volts(ElectricPotential potential) => potential.Volts;
+
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
 }
