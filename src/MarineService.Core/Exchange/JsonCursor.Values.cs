@@ -95,6 +95,18 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    /// <summary>A number within bounds, both ends included, as the binary number that it is kept as.</summary>
+    internal double? Real(double min, double max)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDouble(out double value) && value >= min && value <= max)
+        {
+            return value;
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {min} to {max}"));
+        return null;
+    }
+
     // A measured amount is read as the binary number that it is kept as, so that what was written reads back the same.
     private double? Measured(double most)
     {

@@ -36,6 +36,18 @@ internal sealed class WireUnits
 
     internal static WireUnits KinematicViscosity { get; } = new(("mm2/s", value => value), ("cSt", value => value));
 
+    internal static WireUnits Density { get; } = new(("kg/m3", value => value));
+
+    internal static WireUnits Length { get; } = new(
+        ("mm", value => value),
+        ("[in_i]", value => UnitsNet.Length.FromInches(value).Millimeters));
+
+    internal static WireUnits Angle { get; } = new(("deg", value => value));
+
+    internal static WireUnits Time { get; } = new(
+        ("min", value => value),
+        ("h", value => 60 * value));
+
     internal static WireUnits TemperatureDifference { get; } = new(("K", value => value));
 
     internal string Canonical { get; }

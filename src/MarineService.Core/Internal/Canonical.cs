@@ -39,4 +39,10 @@ internal static class Canonical
     internal static double Volts(ElectricPotential potential) => potential.Volts;
 
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
+
+    internal static double Kilopascals(Pressure pressure) => pressure.Kilopascals;
+
+    internal static double Radians(Angle angle) => angle.Radians;
+
+    internal static double SquareMeters(Area area) => area.SquareMeters;
 }

@@ -1,3 +1,4 @@
+using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -77,8 +78,8 @@ public sealed partial class ServiceLog
         EvidenceGrade? best = null;
         foreach (LogEntry entry in Standing())
         {
-            if (entry.Scope == engine && entry.Fact is Completion completion && completion.Date == occurrence.DoneOn
-                && plan.IndexOf(completion.TaskId) is >= 0 and int done && plan.Covers(done, plan.IndexOf(task.Id))
+            if (entry.Scope == engine && DoneTask(entry.Fact) is string completed && entry.Date == occurrence.DoneOn
+                && plan.IndexOf(completed) is >= 0 and int done && plan.Covers(done, plan.IndexOf(task.Id))
                 && (best is null || entry.Grade > best))
             {
                 best = entry.Grade;
@@ -87,6 +88,13 @@ public sealed partial class ServiceLog
 
         return best;
     }
+
+    private static string? DoneTask(ServiceFact? fact) => fact switch
+    {
+        Completion completion => completion.TaskId,
+        OilChangeRecord record => record.TaskId,
+        _ => null,
+    };
 
     private static void Report(ComplianceItem item, List<Finding> findings)
     {
