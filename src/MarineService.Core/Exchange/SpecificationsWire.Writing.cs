@@ -1,5 +1,4 @@
 using System.Text.Json;
-using MarineService.Core.Engines;
 using MarineService.Core.Specifications;
 
 namespace MarineService.Core.Exchange;

@@ -14,6 +14,8 @@ public sealed class AntifreezeFill
     private readonly LayUpLimits _limits;
     private readonly double? _trapped;
     private readonly double? _circuit;
+    private readonly double? _throughLiters;
+    private readonly IReadOnlyList<string> _throughMissing;
 
     private AntifreezeFill(Antifreeze antifreeze, RawWaterSide side, FreezeDecision freeze, LayUpLimits limits)
     {
@@ -23,7 +25,8 @@ public sealed class AntifreezeFill
         Wanted = WantedMixture();
         Strength = FillStrength();
         Fill = OneFill();
-        PumpThrough = Through();
+        _throughMissing = [.. ThroughMissing()];
+        _throughLiters = _throughMissing.Count > 0 ? null : LitersThrough();
         Findings = Judge();
     }
 
@@ -47,10 +50,13 @@ public sealed class AntifreezeFill
     public Answer<AntifreezeRecipe> Fill { get; }
 
     /// <summary>How much of that mix to run through until the whole circuit is as strong as wanted, if all mixes perfectly; at least one fill.</summary>
-    public Answer<Volume> PumpThrough { get; }
+    public Answer<Volume> PumpThrough =>
+        _throughLiters is double liters ? Answer.Known(Volume.FromLiters(liters)) : Answer.NotKnown<Volume>([.. _throughMissing]);
 
     /// <summary>What speaks against this antifreeze, or is missing.</summary>
     public IReadOnlyList<Finding> Findings { get; }
+
+    internal double? ThroughLiters => _throughLiters;
 
     /// <summary>The amounts for an antifreeze.</summary>
     /// <param name="antifreeze">The antifreeze by its label.</param>
@@ -133,14 +139,14 @@ public sealed class AntifreezeFill
         return Answer.Known(new AntifreezeRecipe(product, Math.Max(0, fill - product)));
     }
 
-    private Answer<Volume> Through() =>
-        !Strength.IsKnown || !Wanted.IsKnown || _circuit is not double circuit || _trapped is not double trapped
-            ? Answer.NotKnown<Volume>([.. Lacking(Strength).Concat(Wanted.Missing).Distinct()])
-        : Strength.Value.VolumeFraction <= Wanted.Value.VolumeFraction && !IsEnoughUndiluted(trapped)
-            ? Answer.NotKnown<Volume>($"A stronger antifreeze than '{Antifreeze}', or a raw-water side that drains dry.")
-        : Answer.Known(Volume.FromLiters(trapped == 0
-            ? circuit
-            : AntifreezeMath.LitersFor(Strength.Value.VolumeFraction, Wanted.Value.VolumeFraction, circuit, trapped)));
+    private IEnumerable<string> ThroughMissing() =>
+        !Strength.IsKnown || !Wanted.IsKnown || _circuit is null || _trapped is not double trapped ? Lacking(Strength).Concat(Wanted.Missing).Distinct()
+        : Strength.Value.VolumeFraction <= Wanted.Value.VolumeFraction && !IsEnoughUndiluted(trapped) ? [$"A stronger antifreeze than '{Antifreeze}', or a raw-water side that drains dry."]
+        : [];
+
+    private double LitersThrough() => _trapped!.Value == 0
+        ? _circuit!.Value
+        : AntifreezeMath.LitersFor(Strength.Value.VolumeFraction, Wanted.Value.VolumeFraction, _circuit!.Value, _trapped.Value);
 
     private bool IsEnoughUndiluted(double trapped) => trapped == 0 && Strength.Value.VolumeFraction >= Wanted.Value.VolumeFraction;
 

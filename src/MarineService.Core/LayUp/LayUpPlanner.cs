@@ -203,10 +203,10 @@ internal sealed class LayUpPlanner
 
         Step(LayUpTopic.Antifreeze, "Shut the drains. Back-fill block, manifolds, exchanger and coolers by their own hoses until it runs out full, about {mix} of {strength} glycol; shut thermostats keep it out of the block otherwise.",
             Citation.CommonPractice, LayUpCautions.Antifreeze, figures);
-        if (Fill.PumpThrough.IsKnown && Fill.PumpThrough.Value.Liters > recipe.ProductLiters + recipe.WaterLiters)
+        if (Fill.ThroughLiters is double through && through > recipe.ProductLiters + recipe.WaterLiters + 0.005)
         {
             Step(LayUpTopic.Antifreeze, "Trapped water thins it: have {through} of the mix at hand and run it through until every drain reads strong enough.",
-                Citation.Derived("the balance of glycol in a well-mixed vessel"), null, Figure.Of("through", Fill.PumpThrough.Value.Liters, FigureUnit.Liter));
+                Citation.Derived("the balance of glycol in a well-mixed vessel"), null, Figure.Of("through", through, FigureUnit.Liter));
         }
     }
 

@@ -1,6 +1,6 @@
 using MarineService.Core.Fluids;
-using UnitsNet;
 using MarineService.Core.Internal;
+using UnitsNet;
 
 namespace MarineService.Core.LayUp;
 

@@ -55,6 +55,7 @@ internal static partial class Samples
         .. OfTheClub(),
         .. OfOils(),
         .. OfFluids(),
+        .. OfLayUp(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -67,6 +68,8 @@ internal static partial class Samples
         ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
         ["CategoryClaim.issueYear"] = [2016],
         ["CategoryClaim.text"] = ["CK-4", "E9-16"],
+        ["BatteryReading.cells"] = [6],
+        ["Cylinders.compressionRatio"] = [9.4],
         ["Dipstick.oilTemperature"] = [Temperature.FromDegreesCelsius(80)],
         ["DipstickReading.pitch"] = [Angle.FromDegrees(1)],
         ["DipstickReading.roll"] = [Angle.FromDegrees(1)],
@@ -75,6 +78,7 @@ internal static partial class Samples
         ["GearOilGrade.designation"] = ["75W-90", "90"],
         ["GlycolMixture.freezingPoint"] = [Temperature.FromDegreesCelsius(-20)],
         ["GlycolMixture.massFraction"] = [0.4],
+        ["FreezeDecision.low"] = [Temperature.FromDegreesCelsius(-20)],
         ["LabelledOil.claims"] = [new[] { "CK-4" }],
         ["LabelledOil.designation"] = ["15W-40"],
         ["MeasuringVessel.graduation"] = [Volume.FromLiters(0.1)],
@@ -92,6 +96,7 @@ internal static partial class Samples
         ["PermittedOils.categories"] = [new[] { "CJ-4" }],
         ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
         ["PeriodSinceChange.litersPer100Hours"] = [new[] { 0.2, 0.3 }],
+        ["RefractometerReading.freezingPoint"] = [Temperature.FromDegreesCelsius(-23)],
         ["SaeGrade.designation"] = ["15W-40", "30"],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
         ["SumpShape.aft"] = [Length.FromMillimeters(10)],
