@@ -60,19 +60,18 @@ public sealed class FoggingDose
             .. cylinders is null ? new[] { "How many cylinders it has, what they sweep, and the compression ratio." }
                 : cylinders.CompressionRatio is null ? ["The engine's compression ratio."] : [],
         ];
-        if (missing.Length > 0)
+        if (cylinders?.ClearanceMilliliters is not double clearance || dose is not double each || missing.Length > 0)
         {
             return new(FoggingVerdict.NotKnown, dose, missing, [LayUpRules.FoggingNotKnown.On(subject, Figure.Of("missing", string.Join(" ", missing)))], cylinders, limits);
         }
 
-        double clearance = cylinders!.ClearanceMilliliters!.Value;
-        if (dose!.Value > limits.MostFoggingFraction * clearance)
+        if (each > limits.MostFoggingFraction * clearance)
         {
             Finding finding = LayUpRules.DoseFillsClearance.On(
                 subject,
-                Figure.Of("dose", dose.Value, FigureUnit.Milliliter),
+                Figure.Of("dose", each, FigureUnit.Milliliter),
                 Figure.Of("clearance", clearance, FigureUnit.Milliliter),
-                Figure.Of("share", dose.Value / clearance, FigureUnit.Fraction),
+                Figure.Of("share", each / clearance, FigureUnit.Fraction),
                 Figure.Of("limit", limits.MostFoggingFraction, FigureUnit.Fraction));
             return new(FoggingVerdict.TooMuch, dose, ["What the engine's maker says on preserving it: the general dose leaves too little room."], [finding], cylinders, limits);
         }

@@ -72,12 +72,7 @@ public sealed class RawWaterSide
     /// <exception cref="ArgumentOutOfRangeException">A kind is not defined.</exception>
     public RawWaterSide Without(params LowPointKind[] kinds)
     {
-        if (kinds is null)
-        {
-            throw new ArgumentNullException(nameof(kinds));
-        }
-
-        foreach (LowPointKind kind in kinds)
+        foreach (LowPointKind kind in Guard.NotNull(kinds))
         {
             Guard.Defined(kind, nameof(kinds));
             if (LowPoints.Any(point => point.Kind == kind))

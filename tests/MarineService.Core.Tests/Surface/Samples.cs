@@ -1,3 +1,4 @@
+using MarineService.Core.Belts;
 using MarineService.Core.Exchange;
 using MarineService.Core.Internal;
 using MarineService.Core.Oils;
@@ -56,6 +57,7 @@ internal static partial class Samples
         .. OfOils(),
         .. OfFluids(),
         .. OfLayUp(),
+        .. OfBelts(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -65,6 +67,9 @@ internal static partial class Samples
 
     private static readonly Dictionary<string, object[]> Words = new(StringComparer.Ordinal)
     {
+        ["AlignmentLimit.offsetRatio"] = [0.006],
+        ["BeltCheckLimits.fraction"] = [0.02],
+        ["BeltDrive.stops"] = [new[] { "crank", "alternator" }, new[] { RoutingStop.On("crank", BeltFace.Ribs), RoutingStop.On("alternator", BeltFace.Ribs) }],
         ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
         ["CategoryClaim.issueYear"] = [2016],
         ["CategoryClaim.text"] = ["CK-4", "E9-16"],
@@ -96,15 +101,19 @@ internal static partial class Samples
         ["PermittedOils.categories"] = [new[] { "CJ-4" }],
         ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
         ["PeriodSinceChange.litersPer100Hours"] = [new[] { 0.2, 0.3 }],
+        ["Pulley.leanAcrossRatio"] = [0.01],
+        ["Pulley.leanUpRatio"] = [0.01],
         ["RefractometerReading.freezingPoint"] = [Temperature.FromDegreesCelsius(-23)],
         ["SaeGrade.designation"] = ["15W-40", "30"],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
         ["SumpShape.aft"] = [Length.FromMillimeters(10)],
-        ["SumpShape.starboard"] = [Length.FromMillimeters(10)],
         ["SumpShape.drainAft"] = [Length.FromMillimeters(10)],
         ["SumpShape.drainStarboard"] = [Length.FromMillimeters(10)],
         ["SumpShape.pitch"] = [Angle.FromDegrees(1)],
         ["SumpShape.roll"] = [Angle.FromDegrees(1)],
+        ["SumpShape.starboard"] = [Length.FromMillimeters(10)],
+        ["TensionerCheck.flangeHeight"] = [Length.FromMillimeters(3)],
+        ["TensionerCheck.stretchFraction"] = [0.002],
     };
 
     // What only words of the trade, or a test temperature of a standard, make.
