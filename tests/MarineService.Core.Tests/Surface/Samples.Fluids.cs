@@ -1,5 +1,4 @@
 using MarineService.Core.Fluids;
-using MarineService.Core.Internal;
 using UnitsNet;
 
 namespace MarineService.Core.Tests.Surface;
