@@ -42,6 +42,10 @@ public sealed class FigureUnit
     /// <summary>Litres; US quarts.</summary>
     public static FigureUnit Liter { get; } = new("L", "L", "0.00", "US qt", "0.00", value => Volume.FromLiters(value).UsQuarts);
 
+    /// <summary>Millilitres; US fluid ounces.</summary>
+    public static FigureUnit Milliliter { get; } =
+        new("mL", "mL", "0", "US fl oz", "0.0", value => Volume.FromMilliliters(value).UsOunces);
+
     /// <summary>Litres an hour; US gallons an hour.</summary>
     public static FigureUnit LiterPerHour { get; } =
         new("L/h", "L/h", "0", "US gal/h", "0", value => VolumeFlow.FromLitersPerHour(value).UsGallonsPerHour);
@@ -103,6 +107,9 @@ public sealed class FigureUnit
     /// <summary>Power in kilowatts; mechanical horsepower.</summary>
     public static FigureUnit Kilowatt { get; } =
         new("kW", "kW", "0.0", "hp", "0.0", value => (double)Power.FromKilowatts(value).MechanicalHorsepower);
+
+    /// <summary>Electric potential in volts.</summary>
+    public static FigureUnit Volt { get; } = new("V", "V", "0.00");
 
     /// <summary>Frequency in hertz.</summary>
     public static FigureUnit Hertz { get; } = new("Hz", "Hz", "0.0");

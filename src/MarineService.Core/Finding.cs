@@ -1,4 +1,3 @@
-using System.Text;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core;
@@ -60,14 +59,5 @@ public sealed class Finding
     /// <returns>Invariant text.</returns>
     public override string ToString() => $"{Code} {Severity}: {Message(DisplayUnits.Metric)}";
 
-    private string Fill(string template, DisplayUnits units)
-    {
-        StringBuilder text = new(template);
-        foreach (Figure figure in Figures)
-        {
-            text.Replace("{" + figure.Name + "}", figure.ToString(units));
-        }
-
-        return text.ToString();
-    }
+    private string Fill(string template, DisplayUnits units) => MessageTemplate.Fill(template, Figures, units);
 }

@@ -36,6 +36,8 @@ internal static class Canonical
 
     internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
+    internal static double Volts(ElectricPotential potential) => potential.Volts;
+
     internal static double Megapascals(Pressure pressure) => pressure.Megapascals;
 
     internal static double Degrees(Angle angle) => angle.Degrees;

@@ -61,6 +61,7 @@ internal static partial class Samples
         .. OfBelts(),
         .. OfParts(),
         .. OfCooling(),
+        .. OfLayUp(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -76,6 +77,8 @@ internal static partial class Samples
         ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
         ["CategoryClaim.issueYear"] = [2016],
         ["CategoryClaim.text"] = ["CK-4", "E9-16"],
+        ["BatteryReading.cells"] = [6],
+        ["Cylinders.compressionRatio"] = [9.4],
         ["Dipstick.oilTemperature"] = [Temperature.FromDegreesCelsius(80)],
         ["DipstickReading.pitch"] = [Angle.FromDegrees(1)],
         ["DipstickReading.roll"] = [Angle.FromDegrees(1)],
@@ -84,6 +87,9 @@ internal static partial class Samples
         ["GearOilGrade.designation"] = ["75W-90", "90"],
         ["GlycolMixture.freezingPoint"] = [Temperature.FromDegreesCelsius(-20)],
         ["GlycolMixture.massFraction"] = [0.4],
+        ["FreezeDecision.from"] = [new LocalDate(2026, 10, 12)],
+        ["FreezeDecision.to"] = [new LocalDate(2027, 4, 1)],
+        ["FreezeDecision.low"] = [Temperature.FromDegreesCelsius(-20)],
         ["LabelledOil.claims"] = [new[] { "CK-4" }],
         ["LabelledOil.designation"] = ["15W-40"],
         ["MeasuringVessel.graduation"] = [Volume.FromLiters(0.1)],
@@ -133,6 +139,8 @@ internal static partial class Samples
         ["PeriodSinceChange.litersPer100Hours"] = [new[] { 0.2, 0.3 }],
         ["Pulley.leanAcrossRatio"] = [0.01],
         ["Pulley.leanUpRatio"] = [0.01],
+        ["RawWaterSide.kinds"] = [new[] { MarineService.Core.LayUp.LowPointKind.Hose }],
+        ["RefractometerReading.freezingPoint"] = [Temperature.FromDegreesCelsius(-23)],
         ["SaeGrade.designation"] = ["15W-40", "30"],
         ["VisitPlan.year"] = [2026],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
