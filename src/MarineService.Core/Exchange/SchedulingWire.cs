@@ -113,7 +113,7 @@ internal static class SchedulingWire
     // What one member says about another; the schema says the same.
     private static bool CheckTask(ref JsonCursor json, ulong seen, TaskParts parts)
     {
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         bool Has(int member) => (seen & (1UL << member)) != 0;
         if (Has(3) == Has(4))
         {
@@ -143,7 +143,7 @@ internal static class SchedulingWire
             json.Note("/ifFailed", $"'{parts.IfFailed}'", "no such member in a task that is no inspection");
         }
 
-        return json.Faults.Count == before && parts.IsWhole;
+        return json.FaultCount == before && parts.IsWhole;
     }
 
     private static TaskOccasion? ReadOccasion(ref JsonCursor json)
