@@ -248,7 +248,8 @@ internal static class SchedulingWire
         Write(writer, names[3], task.Interval);
         writer.WordUnlessDefault(names[4], task.Occasion);
         Write(writer, names[5], task.FirstService);
-        writer.Number(names[6], task.TolerancePercent == ServiceTask.DefaultTolerancePercent || task.TolerancePercent == task.MakerTolerancePercent ? null : task.TolerancePercent);
+        // Left out, it is the maker's; without one of the maker's, the default.
+        writer.Number(names[6], task.TolerancePercent == (task.MakerTolerancePercent ?? ServiceTask.DefaultTolerancePercent) ? null : task.TolerancePercent);
         writer.Number(names[7], task.MakerTolerancePercent);
         writer.WordUnlessDefault(names[8], task.AnchorPolicy);
         writer.WordUnlessDefault(names[9], task.LayUpRule);

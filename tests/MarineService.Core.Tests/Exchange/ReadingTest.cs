@@ -134,27 +134,4 @@ public sealed class ReadingTest
         InvalidOperationException refusal = Assert.Throws<InvalidOperationException>(() => ServiceLogJson.Read("{}"u8).Value);
         Assert.Contains("/format: missing", refusal.Message, StringComparison.Ordinal);
     }
-
-    /// <summary>Writing into a caller's buffer allocates nothing for an entry: three times the entries, the same bytes.</summary>
-    [Fact]
-    public void Writing_IntoACallersBuffer_AllocatesNothingPerEntry()
-    {
-        MarineService.Core.Records.LogEntry[] entries = [.. ServiceLogJson.Read(GoldenDocuments.Read("Documents/v1/service-log.json")).Value.Entries.Where(entry => entry.Corrects is null)];
-        MarineService.Core.Records.ServiceLog LogOf(int times) => MarineService.Core.Records.ServiceLog.Of(
-            Enumerable.Range(0, times).SelectMany(i => entries.Select(entry => entry.WithId($"{entry.Id}-{i}"))));
-        MarineService.Core.Records.ServiceLog small = LogOf(5);
-        MarineService.Core.Records.ServiceLog large = LogOf(15);
-        System.Buffers.ArrayBufferWriter<byte> buffer = new(1 << 20);
-        long Allocated(MarineService.Core.Records.ServiceLog log)
-        {
-            buffer.Clear();
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            ServiceLogJson.Write(log, buffer);
-            return GC.GetAllocatedBytesForCurrentThread() - before;
-        }
-
-        Allocated(large);
-        Allocated(small);
-        Assert.Equal(Allocated(small), Allocated(large));
-    }
 }

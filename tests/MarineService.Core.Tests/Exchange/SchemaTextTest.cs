@@ -48,7 +48,7 @@ public sealed class SchemaTextTest
     [Fact]
     public void Definitions_OfOneName_AreTheSameInEverySchemaThatIsRead()
     {
-        var definitions = Schemas.Where(schema => schema.Key is not "DueList" and not "OilSelection" && schema.Value.TryGetProperty("$defs", out _))
+        IEnumerable<IGrouping<string, string>> definitions = Schemas.Where(schema => schema.Key is not "DueList" and not "OilSelection" && schema.Value.TryGetProperty("$defs", out _))
             .SelectMany(schema => schema.Value.GetProperty("$defs").EnumerateObject())
             .GroupBy(definition => definition.Name, definition => definition.Value.GetRawText().ReplaceLineEndings("\n"));
         Assert.All(definitions, same => Assert.Single(same.Distinct()));

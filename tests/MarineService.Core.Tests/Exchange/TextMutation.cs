@@ -30,7 +30,7 @@ internal static class TextMutation
                     text.RemoveRange(at, length);
                     break;
                 case 3:
-                    text.InsertRange(random.Next(text.Count + 1), [.. text.GetRange(at, length)]);
+                    text.InsertRange(random.Next(text.Count + 1), text.GetRange(at, length));
                     break;
                 case 4:
                     text.InsertRange(at, Encoding.UTF8.GetBytes(Snippets[random.Next(Snippets.Length)]));
@@ -64,7 +64,7 @@ internal static class TextMutation
         int end = start < 0 ? -1 : text.IndexOf((byte)'\n', start + 1);
         if (end > start)
         {
-            text.InsertRange(end, [.. text.GetRange(start, end - start)]);
+            text.InsertRange(end, text.GetRange(start, end - start));
         }
     }
 }
