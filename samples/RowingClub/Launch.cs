@@ -31,10 +31,10 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     }
 
     /// <summary>A boat or an engine from files.</summary>
-    internal static Launch FromFiles(string specification, string log, LocalDate? today) =>
+    internal static Launch FromFiles(string specification, string? log, LocalDate? today) =>
         new(
             ReadBoat(specification, Inputs.Read(specification)),
-            ReadLog(log, Inputs.Read(log)),
+            log is null ? ServiceLog.Empty : ReadLog(log, Inputs.Read(log)),
             today ?? Inputs.Today());
 
     internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document));

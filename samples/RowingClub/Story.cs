@@ -1,8 +1,10 @@
 using MarineService.Core;
+using MarineService.Core.Belts;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
 using RowingClub.Commands;
+using UnitsNet;
 
 namespace RowingClub;
 
@@ -31,11 +33,28 @@ internal static class Story
             }
 
             Oil(page, launch, nights);
+            Belt(page, launch);
             page.Line();
         }
 
         page.Line("Why: RowingClub due Curlew. A boat of your own: RowingClub due --spec S.json --log L.json.");
         page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
+    }
+
+    // Somebody had the belt off to get at the alternator, and put it on again by heart: it closes, and it is wrong.
+    private static void Belt(Page page, Launch launch)
+    {
+        foreach (FittedEngine engine in launch.Boat.Engines)
+        {
+            if (engine.Specification.BeltDrive is { EngineRouting.IsKnown: true } drive)
+            {
+                BeltExamination seen = BeltExamination.Of(
+                    drive.Route("crank", "tensioner", "raw-water pump", "circulating pump", "alternator", "steering pump", "idler"),
+                    RotationalSpeed.FromRevolutionsPerMinute(BeltCommand.UsualCrankSpeed));
+                page.Line($"  Belt, as it was put on after work on the alternator: {seen}");
+                BeltCommand.Show(page, seen, DisplayUnits.Metric, why: false);
+            }
+        }
     }
 
     // The oil for the nights ahead: what fits, and how long the one in the sump will do.

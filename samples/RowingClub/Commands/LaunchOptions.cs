@@ -42,7 +42,8 @@ internal sealed class LaunchOptions
         command.Options.Add(_json);
     }
 
-    internal IReadOnlyList<Launch> Launches(ParseResult parsed)
+    /// <summary>The launches that the user named; a command that looks at the boat alone needs no log.</summary>
+    internal IReadOnlyList<Launch> Launches(ParseResult parsed, bool needsLog = true)
     {
         string? name = parsed.GetValue(_name);
         string? specification = parsed.GetValue(_specification);
@@ -56,6 +57,7 @@ internal sealed class LaunchOptions
         return (name, specification, log) switch
         {
             (not null, _, _) => throw new UserFault(ExitCode.WrongUsage, "Give either a launch of the club, or --spec and --log."),
+            (_, not null, null) when !needsLog => [Launch.FromFiles(specification, null, today)],
             (_, null, _) or (_, _, null) => throw new UserFault(ExitCode.WrongUsage, "--spec and --log go together."),
             (_, "-", "-") => throw new UserFault(ExitCode.WrongUsage, "Only one of --spec and --log can come from standard input."),
             _ => [Launch.FromFiles(specification, log, today)],

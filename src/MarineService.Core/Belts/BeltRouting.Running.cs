@@ -6,7 +6,7 @@ namespace MarineService.Core.Belts;
 /// <content>What is asked of a routing that runs: is it in line, does it hold, how tight is it.</content>
 public sealed partial class BeltRouting
 {
-    private const double FastestTurnsPerMinute = 20_000;
+    internal const double FastestTurnsPerMinute = 20_000;
 
     /// <summary>Checks that the belt runs straight into its grooves and in the middle of its smooth pulleys.</summary>
     /// <param name="limit">The limit to compare with; null for ribbed belts on engines.</param>

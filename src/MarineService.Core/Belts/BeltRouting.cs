@@ -90,7 +90,7 @@ public sealed partial class BeltRouting : IEquatable<BeltRouting>
 
     /// <summary>The stops as a list that <see cref="BeltDrive.ReadRouting"/> reads: "crank, tensioner(back), alternator".</summary>
     /// <returns>Invariant text.</returns>
-    public override string ToString() => string.Join(", ", Stops.Select(Written));
+    public override string ToString() => string.Join(", ", Written());
 
     internal string NameOf(int stop) => Stops[stop].PulleyName;
 
@@ -109,8 +109,8 @@ public sealed partial class BeltRouting : IEquatable<BeltRouting>
         [.. unrouted.Select(pulley => Drive.Circle(pulley, Drive.Pulleys[pulley].IntendedFace, _faces[0]))];
 
     // The bare name is enough where the face is the one that the rim is made for, except that the back is always said.
-    private string Written(RoutingStop stop, int place) =>
-        stop.Face == BeltFace.Ribs && Drive.Pulleys[_pulleys[place]].Surface == PulleySurface.Smooth ? $"{stop.PulleyName}(ribs)" : stop.ToString();
+    internal IEnumerable<string> Written() => Stops.Select((stop, place) =>
+        stop.Face == BeltFace.Ribs && Drive.Pulleys[_pulleys[place]].Surface == PulleySurface.Smooth ? $"{stop.PulleyName}(ribs)" : stop.ToString());
 
     private int Place(int stop) => Guard.InRange(stop, 0, _circles.Length - 1, "(place)", nameof(stop));
 }

@@ -53,6 +53,6 @@ public static class ComparisonRules
         "BELT-045",
         Severity.Note,
         "The path is not as long as the engine's",
-        "the path is {difference} longer than the engine's own, {length} against {right length}; a minus means shorter",
+        "the path is {length} long, and the engine's own {right length}: a difference of {difference}",
         Citation.Derived("common tangents of oriented circles"));
 }

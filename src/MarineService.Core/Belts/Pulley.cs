@@ -160,9 +160,12 @@ public sealed class Pulley
     internal double PitchRadiusMm(BeltFace face, RibbedBelt belt) =>
         (DiameterMm / 2) + (face == BeltFace.Ribs ? belt.EffectiveLineDifferentialMm : belt.BackToPitchLineMm);
 
+    /// <summary>Whether a routing can be written with this name: commas and brackets separate its entries.</summary>
+    internal static bool IsName(string name) => name.IndexOfAny([',', '(', ')']) < 0;
+
     private static Pulley Create(string name, PulleySurface surface, double xMm, double yMm, double diameterMm, string diameterName)
     {
-        if (name.IndexOfAny([',', '(', ')']) >= 0)
+        if (!IsName(name))
         {
             throw new ArgumentException("Must not hold commas or brackets, which separate the entries of a routing.", nameof(name));
         }

@@ -4,7 +4,7 @@ namespace MarineService.Core.Belts;
 public enum PulleyDuty
 {
     /// <summary>Not said. The default value; no working figure applies.</summary>
-    Unstated = 0,
+    NotStated = 0,
 
     /// <summary>The crankshaft's pulley, which drives the others.</summary>
     Crank = 1,

@@ -10,6 +10,9 @@ public sealed class RibbedBelt
     internal const int MostRibs = 30;
     internal const double LongestMm = 20_000;
     internal const double ThickestMm = 30;
+    internal const double WidestToleranceMm = 200;
+    internal const double WidestOffsetMm = 10;
+    internal const double HeaviestKilogramsPerMeter = 1;
 
     private readonly double? _effectiveLengthMm;
     private readonly double? _toleranceMm;
@@ -91,7 +94,7 @@ public sealed class RibbedBelt
     {
         double lengthMm = Guard.Positive(Canonical.Millimeters(effectiveLength), "mm", nameof(effectiveLength));
         Guard.InRange(lengthMm, 0, LongestMm, "mm", nameof(effectiveLength));
-        double? toleranceMm = tolerance is Length given ? Guard.InRange(Canonical.Millimeters(given), 0, 200, "mm", nameof(tolerance)) : null;
+        double? toleranceMm = tolerance is Length given ? Guard.InRange(Canonical.Millimeters(given), 0, WidestToleranceMm, "mm", nameof(tolerance)) : null;
         return new(
             Ribs, lengthMm, toleranceMm, EffectiveLineDifferentialMm, BackToPitchLineMm, ThicknessMm, MassPerRibKilogramsPerMeter);
     }
@@ -106,8 +109,8 @@ public sealed class RibbedBelt
         Ribs,
         _effectiveLengthMm,
         _toleranceMm,
-        Guard.InRange(effectiveLineDifferentialMm, 0, 10, "mm"),
-        Guard.InRange(backToPitchLineMm, 0, 10, "mm"),
+        Guard.InRange(effectiveLineDifferentialMm, 0, WidestOffsetMm, "mm"),
+        Guard.InRange(backToPitchLineMm, 0, WidestOffsetMm, "mm"),
         Guard.InRange(thicknessMm, backToPitchLineMm, ThickestMm, "mm"),
         MassPerRibKilogramsPerMeter);
 
@@ -123,7 +126,7 @@ public sealed class RibbedBelt
         BackToPitchLineMm,
         ThicknessMm,
         Guard.InRange(
-            Guard.Positive(Canonical.KilogramsPerMeter(massPerRib), "kg/m", nameof(massPerRib)), 0, 1, "kg/m", nameof(massPerRib)));
+            Guard.Positive(Canonical.KilogramsPerMeter(massPerRib), "kg/m", nameof(massPerRib)), 0, HeaviestKilogramsPerMeter, "kg/m", nameof(massPerRib)));
 
     /// <summary>The designation, such as "6PK1910", as far as it is known.</summary>
     /// <returns>Invariant text.</returns>

@@ -84,7 +84,7 @@ public sealed class RoutingCandidate
         Guard.Defined(units);
         ExplanationBuilder lines = new($"{Routing}: {(IsPlausible ? "nothing known speaks against it" : "possible, and something speaks against it")}.");
         lines.Add("length", FigureUnit.Millimeter.Write(EffectiveLengthMm, units));
-        lines.AddIf(BeltOverPath.IsKnown, "belt", () => $"{FigureUnit.Millimeter.Write(Canonical.Millimeters(BeltOverPath.Value), units)} longer than the path as drawn");
+        lines.AddIf(BeltOverPath.IsKnown, "belt", () => Longer(Canonical.Millimeters(BeltOverPath.Value), units));
         lines.Add("belt fits", BeltFits.IsKnown ? YesNo(BeltFits.Value) : BeltFits.ToString());
         lines.Add("senses", SensesAreRight ? "as required" : "a pulley turns the wrong way");
         lines.Add("faces", FacesAreRight ? "as the rims are made" : "a face does not match its rim");
@@ -96,6 +96,9 @@ public sealed class RoutingCandidate
     /// <summary>The routing and its length.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => FormattableString.Invariant($"{Routing}: {EffectiveLengthMm:0.0} mm");
+
+    private static string Longer(double mm, DisplayUnits units) =>
+        $"{FigureUnit.Millimeter.Write(Math.Abs(mm), units)} {(mm < 0 ? "shorter" : "longer")} than the path as drawn";
 
     private static string YesNo(bool value) => value ? "yes" : "no";
 

@@ -11,6 +11,8 @@ namespace MarineService.Core.Belts;
 public sealed class Tensioner
 {
     internal const double StrongestNewtonMeters = 500;
+    internal const double StiffestNewtonMetersPerDegree = 50;
+    internal const double WidestTravelDegrees = 350;
 
     private readonly double? _torqueNewtonMeters;
 
@@ -100,7 +102,7 @@ public sealed class Tensioner
             FromDegrees,
             ToDegrees,
             Guard.InRange(torque, 0, StrongestNewtonMeters, "N·m", nameof(torqueWhereDrawn)),
-            Guard.InRange(rateNewtonMetersPerDegree, 0, 50, "N·m per degree"),
+            Guard.InRange(rateNewtonMetersPerDegree, 0, StiffestNewtonMetersPerDegree, "N·m per degree"),
             pushes is Sense sense ? Guard.Defined(sense, nameof(pushes)) : null);
     }
 
@@ -113,7 +115,7 @@ public sealed class Tensioner
     {
         Guard.InRange(fromDegrees, -360, 360, "degrees");
         Guard.Finite(toDegrees, "degrees");
-        if (toDegrees <= fromDegrees || toDegrees - fromDegrees > 350)
+        if (toDegrees <= fromDegrees || toDegrees - fromDegrees > WidestTravelDegrees)
         {
             throw new ArgumentOutOfRangeException(nameof(toDegrees), toDegrees, "Must be above the other stop, by at most 350 degrees.");
         }

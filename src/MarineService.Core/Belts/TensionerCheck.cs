@@ -89,7 +89,10 @@ public sealed class TensionerCheck
 
             double againstSpring = -_springSign * (Arm.Value.ArmDegrees - (_sweep.DrawnRad * (180 / Math.PI)));
             double torque = drawn + (Tensioner.SpringRateNewtonMetersPerDegree * againstSpring);
-            return Answer.Known(Force.FromNewtons(Math.Max(0, TensionerMath.TensionNewtons(torque, Arm.Value.SlopeMmPerRad))));
+            double newtons = Math.Max(0, TensionerMath.TensionNewtons(torque, Arm.Value.SlopeMmPerRad));
+            return newtons <= StrongestPullNewtons
+                ? Answer.Known(Force.FromNewtons(newtons))
+                : Answer.NotKnown<Force>("An arm off its dead point: this near to it the figures would put more than 20 kN into the belt.");
         }
     }
 

@@ -23,6 +23,12 @@ public static class DocumentSchemas
     /// <summary>The schema of an oil selection.</summary>
     public static string OilSelection => Read("oil-selection");
 
+    /// <summary>The schema of what was seen on a belt.</summary>
+    public static string BeltExamination => Read("belt-examination");
+
+    /// <summary>The schema of the routings that the pulleys of a drive allow.</summary>
+    public static string BeltRoutings => Read("belt-routings");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -1,4 +1,5 @@
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using NodaTime;
@@ -66,6 +67,8 @@ internal sealed class EntryParts
 
     internal bool? Reconstructed { get; set; }
 
+    internal List<OilChangeEvent>? Account { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -92,6 +95,7 @@ internal sealed class EntryParts
         EntryKind.GridOrigin => GridOrigin.Of(Date!.Value, Task!),
         EntryKind.Event => ServiceEvent.Of(Event!, Date!.Value, Dial),
         EntryKind.Duty => DutyChange.Of(Date!.Value, Conditions!, Dial),
+        EntryKind.OilChange => OilChangeRecord.Of(Task!, Date!.Value, Account!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),

@@ -6,6 +6,9 @@ namespace MarineService.Core.Exchange;
 /// <content>Single values, each checked the way the schemas say it.</content>
 internal ref partial struct JsonCursor
 {
+    /// <summary>As the least amount: any amount above nothing.</summary>
+    internal const double AboveZero = double.Epsilon;
+
     /// <summary>Text with at least one character that is not white space.</summary>
     internal string? NotBlank()
     {
@@ -114,6 +117,18 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    /// <summary>A number within bounds, both ends included, as the binary number that it is kept as.</summary>
+    internal double? Real(double min, double max)
+    {
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDouble(out double value) && value >= min && value <= max)
+        {
+            return value;
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {min} to {max}"));
+        return null;
+    }
+
     // A measured amount is read as the binary number that it is kept as, so that what was written reads back the same.
     private double? Measured(double most)
     {
@@ -178,6 +193,18 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    /// <summary>The place of the present value in a closed list of units, or -1.</summary>
+    internal int Unit(WireUnits units)
+    {
+        if (_reader.TokenType == JsonTokenType.String && units.Find(ref _reader) is >= 0 and int found)
+        {
+            return found;
+        }
+
+        Refuse($"one of {units.List}");
+        return -1;
+    }
+
     /// <summary>An amount of one of a closed list of units (UCUM codes), each with its factor to the canonical one.</summary>
     internal double? Quantity(WireUnits units, double min, double max)
     {
@@ -197,13 +224,9 @@ internal ref partial struct JsonCursor
             {
                 value = Measured(1e9);
             }
-            else if (_reader.TokenType == JsonTokenType.String && units.Find(ref _reader) is >= 0 and int found)
-            {
-                unit = found;
-            }
             else
             {
-                Refuse($"one of {units.List}");
+                unit = Unit(units);
             }
 
             EndMember();
@@ -221,7 +244,8 @@ internal ref partial struct JsonCursor
             return canonical;
         }
 
-        Note("/value", amount.ToString(System.Globalization.CultureInfo.InvariantCulture), FormattableString.Invariant($"from {min} to {max} {units.Canonical}"));
+        string range = min == AboveZero ? FormattableString.Invariant($"above 0 and up to {max}") : FormattableString.Invariant($"from {min} to {max}");
+        Note("/value", amount.ToString(System.Globalization.CultureInfo.InvariantCulture), $"{range} {units.Canonical}");
         return null;
     }
 }

@@ -24,15 +24,17 @@ internal static partial class RecordsWire
     private const int EngineZeroMember = 22;
     private const int CorrectsMember = 27;
     private const int ReconstructedMember = 28;
+    private const int AccountMember = 29;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1)];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
         (int[] Must, int[] May)[] shapes = new (int[], int[])[(int)EntryKind.Withdrawal + 1];
         shapes[(int)EntryKind.Reading] = ([DialMember], [SourceMember]);
         shapes[(int)EntryKind.Completion] = ([TaskMember], [DialMember, ResultMember, FractionMember, FractionUncertaintyMember]);
+        shapes[(int)EntryKind.OilChange] = ([TaskMember, AccountMember], [DialMember]);
         shapes[(int)EntryKind.MeterChange] = ([], [OldFinalMember, NewInitialMember, UnmeteredMember, DeadSinceMember, NewMeterMember]);
         shapes[(int)EntryKind.EnteredService] = ([], [DialMember, EngineZeroMember]);
         shapes[(int)EntryKind.OpeningDuePoint] = ([TaskMember], [DueDateMember, DueHoursMember]);

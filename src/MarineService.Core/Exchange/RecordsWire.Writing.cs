@@ -1,5 +1,6 @@
 using System.Text.Json;
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 
@@ -66,6 +67,7 @@ internal static partial class RecordsWire
         ServiceEvent => EntryKind.Event,
         DutyChange => EntryKind.Duty,
         TopUp => EntryKind.TopUp,
+        OilChangeRecord => EntryKind.OilChange,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -104,6 +106,11 @@ internal static partial class RecordsWire
                 writer.Text(names[FluidMember], topUp.Fluid);
                 WriteAmount(writer, names[AmountMember], topUp.Amount);
                 break;
+            case OilChangeRecord record:
+                writer.Text(names[TaskMember], record.TaskId);
+                writer.WritePropertyName(names[AccountMember]);
+                FluidsWire.Write(writer, record.Events);
+                break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);
                 break;
@@ -128,9 +135,15 @@ internal static partial class RecordsWire
         writer.WriteEndArray();
     }
 
-    private static void WriteAmount(Utf8JsonWriter writer, JsonEncodedText name, MeasuredVolume amount)
+    internal static void WriteAmount(Utf8JsonWriter writer, JsonEncodedText name, MeasuredVolume amount)
     {
-        writer.WriteStartObject(name);
+        writer.WritePropertyName(name);
+        WriteAmount(writer, amount);
+    }
+
+    internal static void WriteAmount(Utf8JsonWriter writer, MeasuredVolume amount)
+    {
+        writer.WriteStartObject();
         writer.Quantity(AmountMembers.Encoded[0], amount.Liters, WireUnits.Volume);
         writer.Quantity(AmountMembers.Encoded[1], amount.Celsius, WireUnits.Temperature);
         writer.Quantity(AmountMembers.Encoded[2], amount.SigmaLiters, WireUnits.Volume);

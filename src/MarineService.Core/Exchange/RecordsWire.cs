@@ -40,7 +40,8 @@ internal static partial class RecordsWire
         "evidence",
         "note",
         "corrects",
-        "reconstructed");
+        "reconstructed",
+        "account");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -136,7 +137,8 @@ internal static partial class RecordsWire
                 case 25: parts.Evidence = ReadEvidence(ref json); break;
                 case 26: parts.Note = json.NotBlank(); break;
                 case 27: parts.Corrects = json.NotBlank(); break;
-                default: parts.Reconstructed = json.YesOrNo(); break;
+                case 28: parts.Reconstructed = json.YesOrNo(); break;
+                default: parts.Account = FluidsWire.ReadEvents(ref json); break;
             }
 
             json.EndMember();
@@ -191,7 +193,7 @@ internal static partial class RecordsWire
         }
     }
 
-    private static MeasuredVolume? ReadAmount(ref JsonCursor json)
+    internal static MeasuredVolume? ReadAmount(ref JsonCursor json)
     {
         if (!json.BeginObject("an amount with a volume"))
         {

@@ -1,5 +1,6 @@
-using System.Text.Json;
+using MarineService.Core.Belts;
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -8,16 +9,16 @@ using UnitsNet;
 namespace MarineService.Core.Exchange;
 
 /// <summary>Data sheets of engines and boats in documents.</summary>
-internal static class SpecificationsWire
+internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -35,6 +36,9 @@ internal static class SpecificationsWire
         List<ServiceTask?>? tasks = null;
         PermittedOils? permitted = null;
         LabelledOil? fitted = null;
+        BeltDrive? drive = null;
+        Sump? sump = null;
+        string? oilTask = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -48,6 +52,9 @@ internal static class SpecificationsWire
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
                 case 4: permitted = OilsWire.ReadPermitted(ref json); break;
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
+                case 6: drive = BeltsWire.ReadDrive(ref json); break;
+                case 7: sump = FluidsWire.ReadSump(ref json); break;
+                case 8: oilTask = json.NotBlank(); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -60,6 +67,11 @@ internal static class SpecificationsWire
         }
 
         json.Require(names, seen, shift, shift + 3);
+        if ((seen & (1UL << (shift + 8))) != 0)
+        {
+            json.Require(names, seen, shift + 7);
+        }
+
         if (tasks is null)
         {
             return null;
@@ -73,7 +85,9 @@ internal static class SpecificationsWire
 
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
-        return fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);
+        return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 
     internal static BoatSpecification? ReadBoatSheet(ref JsonCursor json, DocumentHead head)
@@ -113,66 +127,6 @@ internal static class SpecificationsWire
         return BoatSpecification.Of(boat)
             .With([.. tasks.Select(task => task!)])
             .WithEngines(engines.Select(engine => FittedEngine.Of(engine.Key, engine.Value!)));
-    }
-
-    internal static void Write(Utf8JsonWriter writer, EngineSpecification specification)
-    {
-        JsonEncodedText[] names = InnerSheet.Encoded;
-        writer.WritePropertyName(names[0]);
-        EnginesWire.Write(writer, specification.Engine);
-        if (!EnginesWire.IsPlain(specification.Meter))
-        {
-            writer.WritePropertyName(names[1]);
-            EnginesWire.Write(writer, specification.Meter);
-        }
-
-        if (specification.Variants.Count > 0)
-        {
-            writer.WriteStartArray(names[2]);
-            for (int i = 0; i < specification.Variants.Count; i++)
-            {
-                Write(writer, specification.Variants[i]);
-            }
-
-            writer.WriteEndArray();
-        }
-
-        writer.WritePropertyName(names[3]);
-        SchedulingWire.Write(writer, specification.Tasks);
-        if (specification.PermittedOils is not null)
-        {
-            writer.WritePropertyName(names[4]);
-            OilsWire.Write(writer, specification.PermittedOils);
-        }
-
-        if (specification.FittedOil is not null)
-        {
-            writer.WritePropertyName(names[5]);
-            OilsWire.Write(writer, specification.FittedOil);
-        }
-    }
-
-    internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)
-    {
-        writer.WritePropertyName(BoatSheet.Encoded[2]);
-        EnginesWire.Write(writer, specification.Boat);
-        writer.WriteStartArray(BoatSheet.Encoded[3]);
-        for (int i = 0; i < specification.Engines.Count; i++)
-        {
-            writer.WriteStartObject();
-            writer.Text(FittedMembers.Encoded[0], specification.Engines[i].Id);
-            writer.WriteStartObject(FittedMembers.Encoded[1]);
-            Write(writer, specification.Engines[i].Specification);
-            writer.WriteEndObject();
-            writer.WriteEndObject();
-        }
-
-        writer.WriteEndArray();
-        if (specification.Tasks.Count > 0)
-        {
-            writer.WritePropertyName(BoatSheet.Encoded[4]);
-            SchedulingWire.Write(writer, specification.Tasks);
-        }
     }
 
     private static List<KeyValuePair<string, EngineSpecification?>> ReadFitted(ref JsonCursor json)
@@ -274,14 +228,5 @@ internal static class SpecificationsWire
         }
 
         return variants;
-    }
-
-    private static void Write(Utf8JsonWriter writer, EngineVariant variant)
-    {
-        writer.WriteStartObject();
-        writer.Text(VariantMembers.Encoded[0], variant.Designation);
-        writer.Quantity(VariantMembers.Encoded[1], variant.RatedKilowatts, WireUnits.Power);
-        writer.Quantity(VariantMembers.Encoded[2], variant.RatedRevolutionsPerMinute, WireUnits.RotationalSpeed);
-        writer.WriteEndObject();
     }
 }

@@ -36,6 +36,30 @@ internal sealed class WireUnits
 
     internal static WireUnits KinematicViscosity { get; } = new(("mm2/s", value => value), ("cSt", value => value));
 
+    internal static WireUnits Density { get; } = new(("kg/m3", value => value));
+
+    internal static WireUnits Length { get; } = new(
+        ("mm", value => value),
+        ("[in_i]", value => UnitsNet.Length.FromInches(value).Millimeters));
+
+    internal static WireUnits Angle { get; } = new(("deg", value => value));
+
+    internal static WireUnits Time { get; } = new(
+        ("min", value => value),
+        ("h", value => 60 * value));
+
+    internal static WireUnits LinearDensity { get; } = new(("kg/m", value => value), ("g/m", value => value / 1000));
+
+    internal static WireUnits Torque { get; } = new(("N.m", value => value));
+
+    internal static WireUnits TorquePerAngle { get; } = new(("N.m/deg", value => value));
+
+    internal static WireUnits LengthPerAngle { get; } = new(("mm/deg", value => value));
+
+    internal static WireUnits Speed { get; } = new(("m/s", value => value));
+
+    internal static WireUnits Force { get; } = new(("N", value => value));
+
     internal static WireUnits TemperatureDifference { get; } = new(("K", value => value));
 
     internal string Canonical { get; }

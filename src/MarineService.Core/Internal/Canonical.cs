@@ -45,4 +45,10 @@ internal static class Canonical
     internal static double Seconds(Duration duration) => duration.Seconds;
 
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
+
+    internal static double Kilopascals(Pressure pressure) => pressure.Kilopascals;
+
+    internal static double Radians(Angle angle) => angle.Radians;
+
+    internal static double SquareMeters(Area area) => area.SquareMeters;
 }

@@ -1,3 +1,4 @@
+using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -35,7 +36,7 @@ public sealed partial class ServiceLog
         DueList due = Scheduling.DueList.Evaluate(specification.Plan, history, engine);
         int[] completed = Scheduling.DueList.CompletedTasks(specification.Plan, history);
         ILookup<LocalDate, LogEntry> entries = Standing()
-            .Where(entry => entry.Scope == engine && entry.Fact is Completion)
+            .Where(entry => entry.Scope == engine && DoneTask(entry.Fact) is not null)
             .ToLookup(entry => entry.Fact!.Date);
         List<ComplianceItem> items = [];
         List<Finding> findings = [];
@@ -81,7 +82,7 @@ public sealed partial class ServiceLog
         EvidenceGrade? best = null;
         foreach (LogEntry entry in entries[done])
         {
-            if (plan.IndexOf(((Completion)entry.Fact!).TaskId) is >= 0 and int completed && plan.Covers(completed, plan.IndexOf(task.Id))
+            if (plan.IndexOf(DoneTask(entry.Fact)!) is >= 0 and int completed && plan.Covers(completed, plan.IndexOf(task.Id))
                 && (best is null || entry.Grade > best))
             {
                 best = entry.Grade;
@@ -90,6 +91,13 @@ public sealed partial class ServiceLog
 
         return best;
     }
+
+    private static string? DoneTask(ServiceFact? fact) => fact switch
+    {
+        Completion completion => completion.TaskId,
+        OilChangeRecord record => record.TaskId,
+        _ => null,
+    };
 
     private static void Report(ComplianceItem item, List<Finding> findings)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -98,7 +99,7 @@ public sealed partial class ServiceLog
         Guard.Date(today);
         List<DueList> lists = [.. boat.Engines.Select(engine => Scheduling.DueList.Evaluate(
             engine.Specification.Plan,
-            ServiceHistory.Of(engine.Specification.Meter, EngineFacts(engine.Id, boat.Plan), today),
+            ServiceHistory.Of(engine.Specification.Meter, EngineFacts(engine.Id, engine.Specification, boat.Plan), today),
             engine.Id))];
         lists.Add(Scheduling.DueList.Evaluate(boat.Plan, ServiceHistory.Of(HourMeter.Plain, BoatFacts(boat.Plan), today), BoatSpecification.Scope));
         return Scheduling.DueList.Join(lists);
@@ -113,7 +114,8 @@ public sealed partial class ServiceLog
     /// <exception cref="ArgumentException"><paramref name="engine"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="today"/> is outside 1900 to 2199.</exception>
     public ServiceHistory History(EngineSpecification specification, LocalDate today, string engine = LogEntry.MainEngine) =>
-        ServiceHistory.Of(Guard.NotNull(specification).Meter, EngineFacts(Guard.NotBlank(engine), null), Guard.Date(today));
+        ServiceHistory.Of(
+            Guard.NotNull(specification).Meter, EngineFacts(Guard.NotBlank(engine), specification, null), Guard.Date(today));
 
     /// <summary>Everything that is wrong with a list of numbered entries.</summary>
     internal static IReadOnlyList<ListFault> Check(IReadOnlyList<LogEntry> entries)
@@ -202,7 +204,8 @@ public sealed partial class ServiceLog
     }
 
     // What happened to the boat happened to each of its engines; a dial value there says nothing of a single engine.
-    private IEnumerable<ServiceFact> EngineFacts(string engine, TaskPlan? boatTasks)
+    // An account of an oil change counts as a completion by the fraction that it shows was exchanged.
+    private IEnumerable<ServiceFact> EngineFacts(string engine, EngineSpecification specification, TaskPlan? boatTasks)
     {
         foreach (LogEntry entry in Standing())
         {
@@ -211,7 +214,7 @@ public sealed partial class ServiceLog
             {
                 if (boatTasks is null || TaskOf(fact) is not string task || boatTasks.IndexOf(task) < 0)
                 {
-                    yield return fact;
+                    yield return fact is OilChangeRecord record ? AsCompletion(record, specification.Sump) : fact;
                 }
                 else if (fact.Dial is EngineHours dial)
                 {
@@ -232,11 +235,12 @@ public sealed partial class ServiceLog
         where fact is not (MeterReading or MeterChange)
             && (entry.Scope == BoatSpecification.Scope || (TaskOf(fact) is string task && boatTasks.IndexOf(task) >= 0)
                 || fact is LaidUp or Commissioned or PlannedLayUp)
-        select fact.WithoutDial();
+        select (fact is OilChangeRecord record ? AsCompletion(record, null) : fact).WithoutDial();
 
     private static string? TaskOf(ServiceFact fact) => fact switch
     {
         Completion completion => completion.TaskId,
+        OilChangeRecord record => record.TaskId,
         OpeningDuePoint opening => opening.TaskId,
         GridOrigin grid => grid.TaskId,
         _ => null,

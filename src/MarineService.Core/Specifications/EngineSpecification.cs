@@ -1,41 +1,58 @@
+using MarineService.Core.Belts;
 using MarineService.Core.Engines;
+using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, and the oils that it may have.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump and its belt drive.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
+    /// <summary>The id of the task that changes the engine oil, unless another is stated.</summary>
+    public const string EngineOilTask = "engine-oil";
+
+    private readonly Parts _parts;
     private TaskPlan? _plan;
 
-    private EngineSpecification(
-        Engine engine, HourMeter meter, IReadOnlyList<EngineVariant> variants, IReadOnlyList<ServiceTask> tasks, PermittedOils? permittedOils, LabelledOil? fittedOil) =>
-        (Engine, Meter, Variants, Tasks, PermittedOils, FittedOil) = (engine, meter, variants, tasks, permittedOils, fittedOil);
+    private EngineSpecification(Parts parts) => _parts = parts;
 
     /// <summary>The engine's identity.</summary>
-    public Engine Engine { get; }
+    public Engine Engine => _parts.Engine;
 
     /// <summary>The hour meter that it starts with.</summary>
-    public HourMeter Meter { get; }
+    public HourMeter Meter => _parts.Meter;
 
     /// <summary>Engines that share all of this and differ only in their rating.</summary>
-    public IReadOnlyList<EngineVariant> Variants { get; }
+    public IReadOnlyList<EngineVariant> Variants => _parts.Variants;
 
     /// <summary>What the engine needs, in the order given.</summary>
-    public IReadOnlyList<ServiceTask> Tasks { get; }
+    public IReadOnlyList<ServiceTask> Tasks => _parts.Tasks;
 
     /// <summary>The engine oils that the maker permits, or null when that is not stated.</summary>
-    public PermittedOils? PermittedOils { get; }
+    public PermittedOils? PermittedOils => _parts.PermittedOils;
 
     /// <summary>The oil that is in the sump by its label, or null when that is not stated.</summary>
-    public LabelledOil? FittedOil { get; }
+    public LabelledOil? FittedOil => _parts.FittedOil;
+
+    /// <summary>The pulleys, the belt, the tensioner and the engine's own routing, or null when that is not stated.</summary>
+    public BeltDrive? BeltDrive => _parts.BeltDrive;
+
+    /// <summary>What the engine's oil system holds and how its dipstick tells, or null when that is not stated.</summary>
+    public Sump? Sump => _parts.Sump;
+
+    /// <summary>The id of the task that changes the engine oil.</summary>
+    public string OilTaskId => _parts.OilTaskId;
 
     /// <summary>The tasks, checked against each other.</summary>
+    /// <remarks>
+    /// A boat whose oil is always drawn out, with a declared residual, never exchanges all of it: its oil task counts pro rata
+    /// unless the task states a rule of its own.
+    /// </remarks>
     /// <exception cref="ArgumentException">A task refers to an id that is not there, or includes itself by way of others.</exception>
-    public TaskPlan Plan => _plan ??= TaskPlan.Of(Tasks);
+    public TaskPlan Plan => _plan ??= TaskPlan.Of([.. Tasks.Select(AsCounted)]);
 
     /// <summary>The specification of an engine of which only the designation is stated.</summary>
     /// <param name="designation">The maker's designation; not blank.</param>
@@ -48,7 +65,7 @@ public sealed class EngineSpecification
     /// <param name="engine">Its identity.</param>
     /// <returns>A specification without tasks.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
-    public static EngineSpecification Of(Engine engine) => new(Guard.NotNull(engine), HourMeter.Plain, [], [], null, null);
+    public static EngineSpecification Of(Engine engine) => new(new Parts(Guard.NotNull(engine), HourMeter.Plain, [], []));
 
     /// <summary>A copy with more tasks.</summary>
     /// <param name="tasks">The tasks; ids distinct from each other and from those already there.</param>
@@ -59,7 +76,7 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<ServiceTask> all = Array.AsReadOnly<ServiceTask>([.. Tasks, .. Guard.Items(tasks)]);
         Names.Distinct(all.Select(task => task.Id), nameof(tasks));
-        return new(Engine, Meter, Variants, all, PermittedOils, FittedOil);
+        return new(_parts with { Tasks = all });
     }
 
     /// <summary>A copy with more variants.</summary>
@@ -71,28 +88,43 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
         Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
-        return new(Engine, Meter, all, Tasks, PermittedOils, FittedOil);
+        return new(_parts with { Variants = all });
     }
 
     /// <summary>A copy with what is known of the hour meter.</summary>
     /// <param name="meter">The meter that the engine starts with.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="meter"/> is null.</exception>
-    public EngineSpecification WithMeter(HourMeter meter) => new(Engine, Guard.NotNull(meter), Variants, Tasks, PermittedOils, FittedOil);
+    public EngineSpecification WithMeter(HourMeter meter) => new(_parts with { Meter = Guard.NotNull(meter) });
 
     /// <summary>A copy with the engine oils that the maker permits.</summary>
     /// <param name="permitted">Grades with the maker's limits, required and forbidden service categories.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="permitted"/> is null.</exception>
     public EngineSpecification WithPermittedOils(PermittedOils permitted) =>
-        new(Engine, Meter, Variants, Tasks, Guard.NotNull(permitted), FittedOil);
+        new(_parts with { PermittedOils = Guard.NotNull(permitted) });
 
     /// <summary>A copy with the oil that is in the sump.</summary>
     /// <param name="oil">The oil by its label.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="oil"/> is null.</exception>
     public EngineSpecification WithFittedOil(LabelledOil oil) =>
-        new(Engine, Meter, Variants, Tasks, PermittedOils, Guard.NotNull(oil));
+        new(_parts with { FittedOil = Guard.NotNull(oil) });
+
+    /// <summary>A copy with the belt drive.</summary>
+    /// <param name="drive">Pulleys, belt, tensioner, and the engine's own routing when it is known.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
+    public EngineSpecification WithBeltDrive(BeltDrive drive) => new(_parts with { BeltDrive = Guard.NotNull(drive) });
+
+    /// <summary>A copy with what the oil system holds and how the dipstick tells.</summary>
+    /// <param name="sump">The sump; its faults are <see cref="Fluids.Sump.Validate"/>'s to tell.</param>
+    /// <param name="oilTaskId">The id of the task that changes the oil; not blank.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="sump"/> or <paramref name="oilTaskId"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="oilTaskId"/> is blank.</exception>
+    public EngineSpecification WithSump(Sump sump, string oilTaskId = EngineOilTask) =>
+        new(_parts with { Sump = Guard.NotNull(sump), OilTaskId = Guard.NotBlank(oilTaskId) });
 
     /// <summary>Begins the question which of the permitted oils may go in, with the fitted oil already said.</summary>
     /// <returns>The question; not known when the permitted oils are not stated.</returns>
@@ -117,11 +149,27 @@ public sealed class EngineSpecification
     {
         Guard.NotNull(designation);
         return Variants.Any(variant => variant.Designation == designation)
-            ? new(Engine.WithDesignation(designation), Meter, Variants, Tasks, PermittedOils, FittedOil)
+            ? new(_parts with { Engine = Engine.WithDesignation(designation) })
             : throw new KeyNotFoundException($"'{Engine.Designation}' has no variant '{designation}'.");
     }
 
     /// <summary>The engine's designation.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => Engine.Designation;
+
+    private ServiceTask AsCounted(ServiceTask task) =>
+        Sump is { IsDrainedOnlyByExtractor: true } && task.Id == OilTaskId && task.PartialExchange == PartialExchange.Default
+            ? task.WithPartialExchange(PartialExchange.ProRata)
+            : task;
+
+    private readonly record struct Parts(
+        Engine Engine,
+        HourMeter Meter,
+        IReadOnlyList<EngineVariant> Variants,
+        IReadOnlyList<ServiceTask> Tasks,
+        PermittedOils? PermittedOils = null,
+        LabelledOil? FittedOil = null,
+        BeltDrive? BeltDrive = null,
+        Sump? Sump = null,
+        string OilTaskId = EngineOilTask);
 }

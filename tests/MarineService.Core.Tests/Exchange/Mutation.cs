@@ -17,6 +17,11 @@ internal static class Mutation
         "{\"hours\":100}", "{\"months\":12}", "{\"hours\":100,\"months\":12}", "{\"value\":1,\"unit\":\"L\"}", "{\"value\":1,\"unit\":\"kW\"}",
         "{\"value\":-61,\"unit\":\"Cel\"}", "{\"standing\":\"published\"}", "{\"standing\":\"derived\",\"document\":\"x\"}", "\"15W-40\"", "\"SAE 30\"", "\"40W-15\"", "\"CK-4\"", "\"ck-4\"", "\"E9-16\"", "\"E9-1995\"", "\"mm2/s\"", "[[\"CK-4\"]]", "[[]]",
         "{\"value\":140,\"unit\":\"[degF]\"}", "{\"value\":-76,\"unit\":\"[degF]\"}", "{\"value\":60.001,\"unit\":\"Cel\"}", "{\"value\":0.4,\"unit\":\"cSt\"}", "{\"grade\":\"30\"}",
+        "\"drained\"", "\"filter-kept\"", "\"settled\"", "\"oil-change\"", "\"extractor\"", "\"milky\"", "\"mm\"", "\"deg\"", "\"h\"", "\"kg/m3\"",
+        "{\"range\":0.5}", "{\"range\":-5.1}", "{\"volume\":{\"value\":0,\"unit\":\"L\"}}", "{\"value\":10,\"unit\":\"min\"}", "{\"value\":801,\"unit\":\"kg/m3\"}",
+        "{\"value\":45.1,\"unit\":\"deg\"}", "[{\"step\":\"begun\"}]", "[{\"step\":\"ran\"}]",
+        "\"clockwise\"", "\"pulley-end\"", "\"grooved\"", "\"smooth\"", "\"mm\"", "\"deg\"", "\"[in_i]\"", "\"a(b)\"", "{\"value\":60,\"unit\":\"mm\"}", "{\"value\":0,\"unit\":\"mm\"}",
+        "{\"sense\":\"clockwise\",\"seenFrom\":\"pulley-end\"}", "{\"x\":1,\"y\":-1,\"unit\":\"mm\"}", "\"automatic\"", "\"set-by-hand\"", "\"alternator\"",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -26,6 +31,10 @@ internal static class Mutation
         "kind", "date", "dial", "task", "result", "exchangedFraction", "fractionUncertainty", "dueDate", "until", "event", "amount", "edition", "document",
         "unit", "value", "designation", "extra", "partialExchange", "severeDuty", "corrects", "note", "engine", "meter", "tasks",
         "permittedOils", "fittedOil", "grades", "grade", "required", "forbidden", "claims", "coldest", "hottest", "preference", "viscosityAt40C", "viscosityAt100C",
+        "sump", "oilTask", "dipstick", "range", "addMark", "onlyByExtractor", "extractorResidual", "passages", "oilDensity", "shape", "account", "step", "reading",
+        "method", "emptiedIntoMeasure", "appearance", "period", "levelAfter", "topUps", "settled", "seating", "pitch",
+        "beltDrive", "crankTurns", "centersKnownTo", "pulleys", "belt", "tensioner", "routing", "name", "rim", "center", "effectiveDiameter", "outsideDiameter", "diameterOverBalls",
+        "duty", "mustTurn", "load", "width", "plane", "leastWrap", "ribs", "tolerance", "spring", "pivot", "sense", "seenFrom", "x",
     ];
 
     internal static string Of(JsonNode document, Random random)

@@ -24,7 +24,7 @@ internal static partial class Samples
         [
             builder, drive, routing, missed, missed.CompareWith(routing), missed.EditsTo(routing)[0],
             drive.Pulleys[0], drive.Pulleys[1], drive.Pulleys[2], drive.Tensioner!, drive.Belt,
-            routing.Check(), routing.Measure().Value, arm, arm.Arm.Value, routing.CheckAlignment().Value,
+            BeltExamination.Of(routing, RotationalSpeed.FromRevolutionsPerMinute(2000)), routing.Check(), routing.Measure().Value, arm, arm.Arm.Value, routing.CheckAlignment().Value,
             routing.CheckTension(RotationalSpeed.FromRevolutionsPerMinute(2000), Force.FromNewtons(400)).Value,
             drive.FindRoutings(),
             LinearDensity.FromKilogramsPerMeter(0.108),

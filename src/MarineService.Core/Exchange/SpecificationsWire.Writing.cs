@@ -1,0 +1,90 @@
+using System.Text.Json;
+using MarineService.Core.Specifications;
+
+namespace MarineService.Core.Exchange;
+
+/// <content>Writing data sheets.</content>
+internal static partial class SpecificationsWire
+{
+    internal static void Write(Utf8JsonWriter writer, EngineSpecification specification)
+    {
+        JsonEncodedText[] names = InnerSheet.Encoded;
+        writer.WritePropertyName(names[0]);
+        EnginesWire.Write(writer, specification.Engine);
+        if (!EnginesWire.IsPlain(specification.Meter))
+        {
+            writer.WritePropertyName(names[1]);
+            EnginesWire.Write(writer, specification.Meter);
+        }
+
+        if (specification.Variants.Count > 0)
+        {
+            writer.WriteStartArray(names[2]);
+            for (int i = 0; i < specification.Variants.Count; i++)
+            {
+                Write(writer, specification.Variants[i]);
+            }
+
+            writer.WriteEndArray();
+        }
+
+        writer.WritePropertyName(names[3]);
+        SchedulingWire.Write(writer, specification.Tasks);
+        if (specification.PermittedOils is not null)
+        {
+            writer.WritePropertyName(names[4]);
+            OilsWire.Write(writer, specification.PermittedOils);
+        }
+
+        if (specification.FittedOil is not null)
+        {
+            writer.WritePropertyName(names[5]);
+            OilsWire.Write(writer, specification.FittedOil);
+        }
+
+        if (specification.BeltDrive is not null)
+        {
+            writer.WritePropertyName(names[6]);
+            BeltsWire.Write(writer, specification.BeltDrive);
+        }
+
+        if (specification.Sump is not null)
+        {
+            writer.WritePropertyName(names[7]);
+            FluidsWire.Write(writer, specification.Sump);
+            writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
+        }
+    }
+
+    internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)
+    {
+        writer.WritePropertyName(BoatSheet.Encoded[2]);
+        EnginesWire.Write(writer, specification.Boat);
+        writer.WriteStartArray(BoatSheet.Encoded[3]);
+        for (int i = 0; i < specification.Engines.Count; i++)
+        {
+            writer.WriteStartObject();
+            writer.Text(FittedMembers.Encoded[0], specification.Engines[i].Id);
+            writer.WriteStartObject(FittedMembers.Encoded[1]);
+            Write(writer, specification.Engines[i].Specification);
+            writer.WriteEndObject();
+            writer.WriteEndObject();
+        }
+
+        writer.WriteEndArray();
+        if (specification.Tasks.Count > 0)
+        {
+            writer.WritePropertyName(BoatSheet.Encoded[4]);
+            SchedulingWire.Write(writer, specification.Tasks);
+        }
+    }
+
+    private static void Write(Utf8JsonWriter writer, EngineVariant variant)
+    {
+        writer.WriteStartObject();
+        writer.Text(VariantMembers.Encoded[0], variant.Designation);
+        writer.Quantity(VariantMembers.Encoded[1], variant.RatedKilowatts, WireUnits.Power);
+        writer.Quantity(VariantMembers.Encoded[2], variant.RatedRevolutionsPerMinute, WireUnits.RotationalSpeed);
+        writer.WriteEndObject();
+    }
+}
