@@ -42,7 +42,7 @@ internal static partial class BeltsWire
             return null;
         }
 
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         string? name = null;
         PulleySurface? rim = null;
         (double XMm, double YMm)? center = null;
@@ -78,7 +78,7 @@ internal static partial class BeltsWire
 
         json.Require(PulleyMembers, seen, 0, 1, 2);
         double? size = Size(ref json, seen, rim, diameter);
-        if (json.Faults.Count > before || size is null || center is not (double x, double y))
+        if (json.FaultCount > before || size is null || center is not (double x, double y))
         {
             return null;
         }

@@ -28,7 +28,7 @@ internal static partial class BeltsWire
             return null;
         }
 
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         Rotation? crank = null;
         double? known = null;
         List<Pulley?> pulleys = [];
@@ -54,7 +54,7 @@ internal static partial class BeltsWire
         }
 
         json.Require(DriveMembers, seen, 0, 2);
-        return json.Faults.Count == before && crank is Rotation turns
+        return json.FaultCount == before && crank is Rotation turns
             ? Joined(ref json, Gathered(turns, known, pulleys, belt, tensioner, routing))
             : null;
     }
@@ -88,7 +88,7 @@ internal static partial class BeltsWire
             return null;
         }
 
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         int? ribs = null;
         double? length = null;
         double? tolerance = null;
@@ -132,7 +132,7 @@ internal static partial class BeltsWire
                 FormattableString.Invariant($"a thickness ({thick} mm) of at least the way from the back to the pitch line ({toPitch} mm)"));
         }
 
-        if (json.Faults.Count > before)
+        if (json.FaultCount > before)
         {
             return null;
         }
@@ -150,7 +150,7 @@ internal static partial class BeltsWire
             return null;
         }
 
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         TensionerKind? kind = null;
         string? pulley = null;
         (double XMm, double YMm)? pivot = null;
@@ -190,7 +190,7 @@ internal static partial class BeltsWire
                 FormattableString.Invariant($"more than the clockwise stop, {first} deg, by at most {Tensioner.WidestTravelDegrees} deg"));
         }
 
-        if (json.Faults.Count > before || pivot is not (double x, double y))
+        if (json.FaultCount > before || pivot is not (double x, double y))
         {
             return null;
         }

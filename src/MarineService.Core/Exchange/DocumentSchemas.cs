@@ -3,7 +3,8 @@ namespace MarineService.Core.Exchange;
 /// <summary>The JSON Schemas (draft 2020-12) of the documents; the package also holds them as files under <c>schemas</c>.</summary>
 /// <remarks>
 /// They say of the shape of a document what the reader says; tests hold both against each other on thousands of altered documents.
-/// What a schema cannot say (ids used twice, references that lead nowhere, doubled members) the reader alone reports.
+/// What a schema cannot say the reader alone reports: ids used twice, references that lead nowhere, members that stand twice, dates in
+/// the wrong order, digits that would be lost, halves of characters.
 /// </remarks>
 public static class DocumentSchemas
 {

@@ -30,7 +30,7 @@ internal static partial class FluidsWire
         }
 
         List<OilChangeEvent> events = [];
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         int count = 0;
         while (json.NextItem())
         {
@@ -45,7 +45,7 @@ internal static partial class FluidsWire
             json.Note("", "an empty list", "at least the event that opens the account");
         }
 
-        return json.Faults.Count == before ? events : null;
+        return json.FaultCount == before ? events : null;
     }
 
     internal static DipstickReading? ReadReading(ref JsonCursor json)
@@ -63,7 +63,7 @@ internal static partial class FluidsWire
         BoatAttitude? attitude = null;
         double? pitch = null;
         double? roll = null;
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -85,7 +85,7 @@ internal static partial class FluidsWire
         }
 
         json.Require(ReadingMembers, seen, 0);
-        if (json.Faults.Count > before)
+        if (json.FaultCount > before)
         {
             return null;
         }
@@ -112,7 +112,7 @@ internal static partial class FluidsWire
         OilAppearance? appearance = null;
         DipstickReading? reading = null;
         PeriodSinceChange? period = null;
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -139,7 +139,7 @@ internal static partial class FluidsWire
         }
 
         CheckEvent(ref json, seen, told, isFirst);
-        return json.Faults.Count > before ? null : told switch
+        return json.FaultCount > before ? null : told switch
         {
             OilChangeStep.Begun => OilChangeEvent.Begun(reading),
             OilChangeStep.PeriodTold => OilChangeEvent.Since(period!),
@@ -185,7 +185,7 @@ internal static partial class FluidsWire
         EngineHours? hours = null;
         double? kilowatts = null;
         List<double> earlier = [];
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -204,7 +204,7 @@ internal static partial class FluidsWire
         }
 
         json.Require(PeriodMembers, seen, 0);
-        if (json.Faults.Count > before)
+        if (json.FaultCount > before)
         {
             return null;
         }

@@ -39,7 +39,7 @@ internal static partial class FluidsWire
         }
 
         SumpParts parts = new();
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -70,14 +70,14 @@ internal static partial class FluidsWire
             json.Require(SumpMembers, seen, 7);
         }
 
-        if (json.Faults.Count > before)
+        if (json.FaultCount > before)
         {
             return null;
         }
 
         Sump sump = parts.Build();
         NoteMisfits(ref json, sump);
-        return json.Faults.Count > before ? null : sump;
+        return json.FaultCount > before ? null : sump;
     }
 
     // Figures that contradict each other: no account can be kept with them, so they are faults of the document.
@@ -182,7 +182,7 @@ internal static partial class FluidsWire
         }
 
         DipstickParts parts = new();
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -210,7 +210,7 @@ internal static partial class FluidsWire
             json.Require(DipstickMembers, seen, 5, 6);
         }
 
-        return json.Faults.Count == before ? parts.Build() : null;
+        return json.FaultCount == before ? parts.Build() : null;
     }
 
     private static SumpShape? ReadShape(ref JsonCursor json)
@@ -226,7 +226,7 @@ internal static partial class FluidsWire
         double aft = 0;
         double starboard = 0;
         double lean = 0;
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -246,14 +246,14 @@ internal static partial class FluidsWire
         }
 
         json.Require(ShapeMembers, seen, 0, 1);
-        if (json.Faults.Count > before)
+        if (json.FaultCount > before)
         {
             return null;
         }
 
         NoteOutside(ref json, "/stickAft", aft, length!.Value);
         NoteOutside(ref json, "/stickStarboard", starboard, width!.Value);
-        return json.Faults.Count > before
+        return json.FaultCount > before
             ? null
             : SumpShape.Rectangular(Millimeters(length.Value), Millimeters(width!.Value), height is double tall ? Millimeters(tall) : null)
                 .WithStickAt(Millimeters(aft), Millimeters(starboard), Angle.FromDegrees(lean));

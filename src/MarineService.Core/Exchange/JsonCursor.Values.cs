@@ -24,7 +24,7 @@ internal ref partial struct JsonCursor
             }
             catch (InvalidOperationException)
             {
-                Refuse("text of valid Unicode characters");
+                Refuse("text of valid Unicode characters", isMeaning: true);
                 return null;
             }
         }
@@ -42,19 +42,20 @@ internal ref partial struct JsonCursor
     internal List<string> Names()
     {
         List<string> names = [];
+        HashSet<string> known = new(StringComparer.Ordinal);
         if (BeginArray("a list of texts"))
         {
             while (NextItem())
             {
                 if (NotBlank() is string name)
                 {
-                    if (names.Contains(name))
+                    if (known.Add(name))
                     {
-                        Note("", $"'{name}'", "each text once");
+                        names.Add(name);
                     }
                     else
                     {
-                        names.Add(name);
+                        Note("", $"'{Shorten(name)}'", "each text once");
                     }
                 }
             }
@@ -89,12 +90,30 @@ internal ref partial struct JsonCursor
     /// <summary>A number within bounds, both ends included.</summary>
     internal decimal? Number(decimal min, decimal max)
     {
-        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value) && value >= min && value <= max)
+        if (TryGetDecimal(out decimal value) && value >= min && value <= max)
+        {
+            return Kept(value);
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {min} to {max}"));
+        return null;
+    }
+
+    private bool TryGetDecimal(out decimal value)
+    {
+        value = 0;
+        return _reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out value);
+    }
+
+    // The framework rounds what has more digits than the type keeps; a document is never rounded without a word.
+    private decimal? Kept(decimal value)
+    {
+        if (NumberDigits.FitDecimal(_reader.ValueSpan))
         {
             return value;
         }
 
-        Refuse(FormattableString.Invariant($"a number from {min} to {max}"));
+        Refuse("a number of at most 28 digits", isMeaning: true);
         return null;
     }
 
@@ -115,7 +134,13 @@ internal ref partial struct JsonCursor
     {
         if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDouble(out double value) && Math.Abs(value) <= most)
         {
-            return value;
+            if (NumberDigits.FitDouble(_reader.ValueSpan, value))
+            {
+                return value;
+            }
+
+            Refuse("a number of at most 17 digits", isMeaning: true);
+            return null;
         }
 
         Refuse(FormattableString.Invariant($"a number from {-most} to {most}"));
@@ -130,10 +155,9 @@ internal ref partial struct JsonCursor
             return plain;
         }
 
-        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
-            && value >= min && value <= max && decimal.Truncate(value) == value)
+        if (TryGetDecimal(out decimal value) && value >= min && value <= max && decimal.Truncate(value) == value)
         {
-            return (int)value;
+            return (int?)Kept(value);
         }
 
         Refuse(min == max ? FormattableString.Invariant($"{min}") : FormattableString.Invariant($"a whole number from {min} to {max}"));
@@ -143,10 +167,9 @@ internal ref partial struct JsonCursor
     /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
     internal EngineHours? Hours(decimal min = 0m, decimal max = 1_000_000m)
     {
-        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
-            && value >= min && value <= max && decimal.Round(value, 3) == value)
+        if (TryGetDecimal(out decimal value) && value >= min && value <= max && decimal.Round(value, 3) == value)
         {
-            return EngineHours.FromHours(value);
+            return Kept(value) is decimal hours ? EngineHours.FromHours(hours) : null;
         }
 
         Refuse(FormattableString.Invariant($"hours from {min} to {max} with at most three decimals"));

@@ -24,9 +24,11 @@ internal ref partial struct JsonCursor
         _path = new(8);
     }
 
+    /// <summary>The faults that are listed: the first ones, when there are more than the limit.</summary>
     internal readonly IReadOnlyList<ReadFault> Faults => _faults;
 
-    internal readonly bool IsFull => _faults.Count >= _maxFaults;
+    /// <summary>How many faults there were so far, listed or not.</summary>
+    internal int FaultCount { get; private set; }
 
     /// <summary>Steps onto the first value of the document.</summary>
     internal void Start() => _reader.Read();
@@ -53,10 +55,8 @@ internal ref partial struct JsonCursor
         while (_reader.Read() && _reader.TokenType == JsonTokenType.PropertyName)
         {
             int member = names.Find(ref _reader, last + 1);
-            string? fault = member < 0 ? $"no such member, but one of {string.Join(", ", names.Names)}"
-                : (seen & (1UL << member)) != 0 ? "each member once"
-                : null;
-            if (fault is null)
+            bool isDoubled = member >= 0 && (seen & (1UL << member)) != 0;
+            if (member >= 0 && !isDoubled)
             {
                 seen |= 1UL << member;
                 last = member;
@@ -67,7 +67,7 @@ internal ref partial struct JsonCursor
 
             Push(Text());
             _reader.Read();
-            Refuse(fault);
+            Refuse(isDoubled ? "each member once" : names.NoSuchMember, isMeaning: isDoubled);
             Pop();
         }
 
@@ -83,14 +83,16 @@ internal ref partial struct JsonCursor
             string name = Text();
             Push(name);
             _reader.Read();
+            bool isBlank = string.IsNullOrWhiteSpace(name);
             string? fault = ReferenceEquals(name, NotUnicode) ? "a name of valid Unicode characters"
-                : string.IsNullOrWhiteSpace(name) ? "a name that is not blank" : seen.Add(name) ? null : "each member once";
+                : isBlank ? "a name that is not blank"
+                : seen.Add(name) ? null : "each member once";
             if (fault is null)
             {
                 return name;
             }
 
-            Refuse(fault);
+            Refuse(fault, isMeaning: !isBlank);
             Pop();
         }
 
@@ -101,7 +103,7 @@ internal ref partial struct JsonCursor
     internal readonly void EndMember() => Pop();
 
     /// <summary>Notes each member that must be there and is not.</summary>
-    internal readonly void Require(MemberNames names, ulong seen, params ReadOnlySpan<int> members)
+    internal void Require(MemberNames names, ulong seen, params ReadOnlySpan<int> members)
     {
         foreach (int member in members)
         {
@@ -139,27 +141,24 @@ internal ref partial struct JsonCursor
     }
 
     /// <summary>Notes that the present value is not what was expected, and passes it over.</summary>
-    internal void Refuse(string expected)
+    internal void Refuse(string expected, bool isMeaning = false)
     {
-        Note("", Shown(), expected);
+        Note("", Shown(), expected, isMeaning);
         _reader.Skip();
     }
 
     /// <summary>Notes a fault at the present place, or below it.</summary>
-    internal readonly void Note(string below, string value, string expected)
-    {
-        if (!IsFull)
-        {
-            _faults.Add(new(Pointer() + below, value, expected));
-        }
-    }
+    internal void Note(string below, string value, string expected) => Note(below, value, expected, isMeaning: false);
 
-    /// <summary>Notes a fault between members or entries, which the schema cannot say.</summary>
-    internal readonly void NoteMeaning(string below, string value, string expected)
+    /// <summary>Notes a fault that no schema can say, such as one between entries.</summary>
+    internal void NoteMeaning(string below, string value, string expected) => Note(below, value, expected, isMeaning: true);
+
+    private void Note(string below, string value, string expected, bool isMeaning)
     {
-        if (!IsFull)
+        FaultCount++;
+        if (_faults.Count < _maxFaults)
         {
-            _faults.Add(new(Pointer() + below, value, expected, isMeaning: true));
+            _faults.Add(new(Pointer() + below, value, expected, isMeaning));
         }
     }
 
@@ -199,15 +198,21 @@ internal ref partial struct JsonCursor
             case JsonTokenType.String:
                 return Shorten($"'{Text()}'");
             default:
-#if NETSTANDARD2_0
                 return Shorten(Encoding.UTF8.GetString(_reader.ValueSpan.ToArray()));
-#else
-                return Shorten(Encoding.UTF8.GetString(_reader.ValueSpan));
-#endif
         }
     }
 
-    private static string Shorten(string text) => text.Length <= ShownLength ? text : string.Concat(text.AsSpan(0, ShownLength).ToString(), "…");
+    private static string Shorten(string text)
+    {
+        if (text.Length <= ShownLength)
+        {
+            return text;
+        }
+
+        // Never through the middle of a character that takes two places.
+        int length = char.IsHighSurrogate(text[ShownLength - 1]) ? ShownLength - 1 : ShownLength;
+        return text.Substring(0, length) + "…";
+    }
 
     // Text that is no valid Unicode is shown as far as it can be; the reader that wants it notes the fault.
     private readonly string Text()

@@ -11,11 +11,15 @@ internal sealed class MemberNames
     internal MemberNames(params string[] names)
     {
         Names = names;
+        NoSuchMember = "no such member, but one of " + string.Join(", ", names);
         _utf8 = Array.ConvertAll(names, Encoding.UTF8.GetBytes);
         Encoded = Array.ConvertAll(names, name => JsonEncodedText.Encode(name));
     }
 
     internal string[] Names { get; }
+
+    /// <summary>What was expected in place of a name that is none of these.</summary>
+    internal string NoSuchMember { get; }
 
     internal JsonEncodedText[] Encoded { get; }
 

@@ -39,7 +39,7 @@ internal static partial class OilsWire
         PermittedOils? permitted = PermittedOils.Of(grades, out _);
         return permitted is null
             ? null
-            : required.Aggregate(permitted, (oils, requirement) => oils.Requiring(requirement)).Forbidding([.. forbidden.Select(category => category.Name)]);
+            : permitted.Requiring(required).Forbidding([.. forbidden.Select(category => category.Name)]);
     }
 
     internal static LabelledOil? ReadLabelled(ref JsonCursor json)
@@ -184,13 +184,13 @@ internal static partial class OilsWire
         {
             while (json.NextItem())
             {
-                int before = json.Faults.Count;
+                int before = json.FaultCount;
                 List<CategoryClaim> anyOf = ReadClaims(ref json, "a list of service categories of which one will do");
                 if (anyOf.Count > 0)
                 {
                     required.Add(CategoryRequirement.OneOf([.. anyOf]));
                 }
-                else if (json.Faults.Count == before)
+                else if (json.FaultCount == before)
                 {
                     json.Note("", "an empty list", "at least one service category");
                 }

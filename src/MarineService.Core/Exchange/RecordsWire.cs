@@ -90,7 +90,7 @@ internal static partial class RecordsWire
             json.NoteMeaning(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
         }
 
-        return json.Faults.Count > 0 ? null : ServiceLog.OfChecked(numbered);
+        return json.FaultCount > 0 ? null : ServiceLog.OfChecked(numbered);
     }
 
     private static LogEntry? ReadEntry(ref JsonCursor json)
@@ -101,7 +101,7 @@ internal static partial class RecordsWire
         }
 
         EntryParts parts = new();
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -145,7 +145,7 @@ internal static partial class RecordsWire
         }
 
         CheckEntry(ref json, seen, parts);
-        return json.Faults.Count == before ? parts.Build() : null;
+        return json.FaultCount == before ? parts.Build() : null;
     }
 
     private static void CheckEntry(ref JsonCursor json, ulong seen, EntryParts parts)

@@ -113,7 +113,7 @@ internal static class SchedulingWire
     // What one member says about another; the schema says the same.
     private static bool CheckTask(ref JsonCursor json, ulong seen, TaskParts parts)
     {
-        int before = json.Faults.Count;
+        int before = json.FaultCount;
         bool Has(int member) => (seen & (1UL << member)) != 0;
         if (Has(3) == Has(4))
         {
@@ -143,7 +143,7 @@ internal static class SchedulingWire
             json.Note("/ifFailed", $"'{parts.IfFailed}'", "no such member in a task that is no inspection");
         }
 
-        return json.Faults.Count == before && parts.IsWhole;
+        return json.FaultCount == before && parts.IsWhole;
     }
 
     private static TaskOccasion? ReadOccasion(ref JsonCursor json)
@@ -248,7 +248,8 @@ internal static class SchedulingWire
         Write(writer, names[3], task.Interval);
         writer.WordUnlessDefault(names[4], task.Occasion);
         Write(writer, names[5], task.FirstService);
-        writer.Number(names[6], task.TolerancePercent == ServiceTask.DefaultTolerancePercent || task.TolerancePercent == task.MakerTolerancePercent ? null : task.TolerancePercent);
+        // Left out, it is the maker's; without one of the maker's, the default.
+        writer.Number(names[6], task.TolerancePercent == (task.MakerTolerancePercent ?? ServiceTask.DefaultTolerancePercent) ? null : task.TolerancePercent);
         writer.Number(names[7], task.MakerTolerancePercent);
         writer.WordUnlessDefault(names[8], task.AnchorPolicy);
         writer.WordUnlessDefault(names[9], task.LayUpRule);

@@ -78,7 +78,7 @@ internal static partial class SpecificationsWire
         }
 
         SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
-        if (engine is null || json.Faults.Count > 0)
+        if (engine is null || json.FaultCount > 0)
         {
             return null;
         }
@@ -119,23 +119,20 @@ internal static partial class SpecificationsWire
         DocumentHead.Check(ref json, seen, BoatSheet);
         json.Require(BoatSheet, seen, 2, 3);
         SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
-        if (boat is null || json.Faults.Count > 0)
+        if (boat is null || json.FaultCount > 0)
         {
             return null;
         }
 
-        BoatSpecification specification = BoatSpecification.Of(boat).With([.. tasks.Select(task => task!)]);
-        foreach (KeyValuePair<string, EngineSpecification?> engine in engines)
-        {
-            specification = specification.WithEngine(engine.Key, engine.Value!);
-        }
-
-        return specification;
+        return BoatSpecification.Of(boat)
+            .With([.. tasks.Select(task => task!)])
+            .WithEngines(engines.Select(engine => FittedEngine.Of(engine.Key, engine.Value!)));
     }
 
     private static List<KeyValuePair<string, EngineSpecification?>> ReadFitted(ref JsonCursor json)
     {
         List<KeyValuePair<string, EngineSpecification?>> engines = [];
+        HashSet<string> ids = new(StringComparer.Ordinal);
         if (!json.BeginArray("a list of engines"))
         {
             return engines;
@@ -172,7 +169,7 @@ internal static partial class SpecificationsWire
             {
                 json.Note("/id", "'boat'", "another id: 'boat' stands for the boat itself");
             }
-            else if (id is not null && engines.Exists(engine => engine.Key == id))
+            else if (id is not null && !ids.Add(id))
             {
                 json.NoteMeaning("/id", $"'{id}'", "an id that no other engine has");
             }
@@ -188,6 +185,7 @@ internal static partial class SpecificationsWire
     private static List<EngineVariant> ReadVariants(ref JsonCursor json)
     {
         List<EngineVariant> variants = [];
+        HashSet<string> designations = new(StringComparer.Ordinal);
         if (!json.BeginArray("a list of variants"))
         {
             return variants;
@@ -219,7 +217,7 @@ internal static partial class SpecificationsWire
             }
 
             json.Require(VariantMembers, seen, 0, 1, 2);
-            if (designation is not null && variants.Exists(variant => variant.Designation == designation))
+            if (designation is not null && !designations.Add(designation))
             {
                 json.NoteMeaning("/designation", $"'{designation}'", "a designation that no other variant has");
             }

@@ -61,11 +61,7 @@ internal sealed class TaskParts
         task = Includes is { Count: > 0 } ? task.Including([.. Includes]) : task;
         task = IfFailed is null ? task : task.IfFailedDo(IfFailed);
         task = DueAfter is { Count: > 0 } ? task.DueAfterEvents([.. DueAfter]) : task;
-        foreach (KeyValuePair<string, decimal> factor in SevereDuty ?? [])
-        {
-            task = task.WithSevereDuty(factor.Key, factor.Value);
-        }
-
+        task = SevereDuty is { Count: > 0 } ? task.WithSevereDuty(SevereDuty) : task;
         return Source is null ? task : task.WithSource(Source);
     }
 }

@@ -45,7 +45,10 @@ public sealed class PermittedOils
     /// <param name="requirement">The demand.</param>
     /// <returns>The permission with the demand.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="requirement"/> is null.</exception>
-    public PermittedOils Requiring(CategoryRequirement requirement) => new(Grades, [.. Required, Guard.NotNull(requirement)], Forbidden);
+    public PermittedOils Requiring(CategoryRequirement requirement) => Requiring([Guard.NotNull(requirement)]);
+
+    /// <summary>All demands at once, so that a long list is copied once.</summary>
+    internal PermittedOils Requiring(IEnumerable<CategoryRequirement> requirements) => new(Grades, [.. Required, .. requirements], Forbidden);
 
     /// <summary>Adds categories that the maker forbids; they override any coverage.</summary>
     /// <param name="categories">The categories.</param>

@@ -134,6 +134,7 @@ public sealed partial class ServiceLog
             }
         }
 
+        HashSet<int> loops = Loops(entries, index);
         HashSet<string> corrected = new(StringComparer.Ordinal);
         for (int i = 0; i < entries.Count; i++)
         {
@@ -144,7 +145,7 @@ public sealed partial class ServiceLog
 
             string? expected = !index.ContainsKey(target) ? "the id of an entry in this log"
                 : !corrected.Add(target) ? "an entry that no other corrects; correct the correction instead"
-                : EndsInItself(entries, index, i) ? "an entry that does not correct this one in turn"
+                : loops.Contains(i) ? "an entry that does not correct this one in turn"
                 : null;
             if (expected is not null)
             {
@@ -163,11 +164,14 @@ public sealed partial class ServiceLog
     {
         HashSet<string> used = [.. entries.Where(entry => entry.Id is not null).Select(entry => entry.Id!)];
         LogEntry[] numbered = new LogEntry[entries.Count];
+        int number = 0;
         for (int i = 0; i < numbered.Length; i++)
         {
             numbered[i] = entries[i];
-            for (int number = i + 1; numbered[i].Id is null; number++)
+            while (numbered[i].Id is null)
             {
+                // Numbers up to the last one given are taken, so none is tried twice.
+                number = Math.Max(number, i) + 1;
                 string id = number.ToString(CultureInfo.InvariantCulture);
                 numbered[i] = used.Add(id) ? entries[i].WithId(id) : numbered[i];
             }
@@ -176,23 +180,27 @@ public sealed partial class ServiceLog
         return numbered;
     }
 
-    private static bool EndsInItself(IReadOnlyList<LogEntry> entries, Dictionary<string, int> index, int start)
+    // The entries that correct themselves by way of others. Each chain is followed until it meets an entry that was seen before.
+    private static HashSet<int> Loops(IReadOnlyList<LogEntry> entries, Dictionary<string, int> index)
     {
-        int at = start;
-        for (int steps = 0; steps <= entries.Count; steps++)
+        HashSet<int> loops = [];
+        int[] seenFrom = new int[entries.Count];
+        for (int start = 0; start < entries.Count; start++)
         {
-            if (entries[at].Corrects is not string next || !index.TryGetValue(next, out at))
+            int at = start;
+            while (seenFrom[at] == 0 && entries[at].Corrects is string next && index.TryGetValue(next, out int corrected))
             {
-                return false;
+                seenFrom[at] = start + 1;
+                at = corrected;
             }
 
-            if (at == start)
+            while (seenFrom[at] == start + 1 && loops.Add(at))
             {
-                return true;
+                at = index[entries[at].Corrects!];
             }
         }
 
-        return false;
+        return loops;
     }
 
     // What happened to the boat happened to each of its engines; a dial value there says nothing of a single engine.

@@ -105,15 +105,18 @@ public sealed partial class ServiceTask
     /// <exception cref="ArgumentNullException"><paramref name="condition"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="condition"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factorRatio"/> is outside its range.</exception>
-    public ServiceTask WithSevereDuty(string condition, decimal factorRatio)
+    public ServiceTask WithSevereDuty(string condition, decimal factorRatio) =>
+        WithSevereDuty([new(Guard.NotBlank(condition), Guard.InRange(factorRatio, 0.01m, 1m, "(ratio)"))]);
+
+    /// <summary>All conditions at once, so that a long list is copied once.</summary>
+    internal ServiceTask WithSevereDuty(IReadOnlyList<KeyValuePair<string, decimal>> conditions)
     {
         Dictionary<string, decimal> factors = new(StringComparer.Ordinal);
-        foreach (KeyValuePair<string, decimal> factor in SevereDuty)
+        foreach (KeyValuePair<string, decimal> factor in SevereDuty.Concat(conditions))
         {
             factors[factor.Key] = factor.Value;
         }
 
-        factors[Guard.NotBlank(condition)] = Guard.InRange(factorRatio, 0.01m, 1m, "(ratio)");
         return new(this) { SevereDuty = new ReadOnlyDictionary<string, decimal>(factors) };
     }
 

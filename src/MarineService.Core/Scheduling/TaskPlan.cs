@@ -40,9 +40,10 @@ public sealed class TaskPlan
         }
 
         bool[] covers = new bool[all.Length * all.Length];
+        int[][] includes = Array.ConvertAll(all, task => Included(task, index));
         for (int i = 0; i < all.Length; i++)
         {
-            Cover(all, index, covers, i, i);
+            Cover(includes, covers, i);
         }
 
         return new(all, index, covers, Array.ConvertAll(all, task => index[task.IfFailed ?? task.Id]));
@@ -65,6 +66,7 @@ public sealed class TaskPlan
             }
         }
 
+        int[] parts = InclusionLoops.Parts([.. tasks.Select(task => Included(task, index))]);
         for (int i = 0; i < tasks.Count; i++)
         {
             for (int k = 0; k < tasks[i].Includes.Count; k++)
@@ -74,7 +76,7 @@ public sealed class TaskPlan
                 {
                     faults.Add(new("Task", i, FormattableString.Invariant($"includes/{k}"), id, "the id of a task in this list"));
                 }
-                else if (Reaches(tasks, index, included, i, []))
+                else if (parts[included] == parts[i])
                 {
                     faults.Add(new("Task", i, FormattableString.Invariant($"includes/{k}"), id, "a task that does not include this one in turn"));
                 }
@@ -97,20 +99,25 @@ public sealed class TaskPlan
     /// <summary>The task that a failed inspection makes due.</summary>
     internal int FailTarget(int task) => _failTarget[task];
 
-    private static void Cover(ServiceTask[] tasks, Dictionary<string, int> index, bool[] covers, int from, int task)
+    // Not recursive: a file may hold a chain of any length.
+    private static void Cover(int[][] includes, bool[] covers, int from)
     {
-        covers[(from * tasks.Length) + task] = true;
-        foreach (string id in tasks[task].Includes)
+        Stack<int> open = new([from]);
+        covers[(from * includes.Length) + from] = true;
+        while (open.Count > 0)
         {
-            int included = index[id];
-            if (!covers[(from * tasks.Length) + included])
+            foreach (int included in includes[open.Pop()])
             {
-                Cover(tasks, index, covers, from, included);
+                int cell = (from * includes.Length) + included;
+                if (!covers[cell])
+                {
+                    covers[cell] = true;
+                    open.Push(included);
+                }
             }
         }
     }
 
-    private static bool Reaches(IReadOnlyList<ServiceTask> tasks, Dictionary<string, int> index, int from, int target, HashSet<int> seen) =>
-        from == target
-        || (seen.Add(from) && tasks[from].Includes.Any(id => index.TryGetValue(id, out int next) && Reaches(tasks, index, next, target, seen)));
+    private static int[] Included(ServiceTask task, Dictionary<string, int> index) =>
+        [.. task.Includes.Where(index.ContainsKey).Select(id => index[id])];
 }

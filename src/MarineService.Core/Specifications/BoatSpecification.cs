@@ -48,10 +48,14 @@ public sealed class BoatSpecification
             throw new ArgumentException("'boat' stands for the boat itself.", nameof(id));
         }
 
-        IReadOnlyList<FittedEngine> all = Array.AsReadOnly<FittedEngine>([.. Engines, FittedEngine.Of(id, specification)]);
-        Names.Distinct(all.Select(engine => engine.Id), nameof(id));
-        return new(Boat, all, Tasks);
+        BoatSpecification more = WithEngines([FittedEngine.Of(id, specification)]);
+        Names.Distinct(more.Engines.Select(engine => engine.Id), nameof(id));
+        return more;
     }
+
+    /// <summary>All engines at once, so that a long list is copied once; the caller checked the ids.</summary>
+    internal BoatSpecification WithEngines(IEnumerable<FittedEngine> engines) =>
+        new(Boat, Array.AsReadOnly<FittedEngine>([.. Engines, .. engines]), Tasks);
 
     /// <summary>A copy with more tasks of the boat itself.</summary>
     /// <param name="tasks">The tasks; ids distinct from each other and from those already there; no hours limb.</param>

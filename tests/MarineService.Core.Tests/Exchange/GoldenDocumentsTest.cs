@@ -5,7 +5,7 @@ namespace MarineService.Core.Tests.Exchange;
 
 public sealed class GoldenDocumentsTest
 {
-    public static TheoryData<string> Golden => [.. GoldenDocuments.Names];
+    public static TheoryData<string> Golden => [.. GoldenDocuments.Names, .. GoldenDocuments.Club];
 
     [Theory]
     [MemberData(nameof(Golden))]

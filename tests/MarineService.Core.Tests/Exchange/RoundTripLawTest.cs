@@ -25,6 +25,16 @@ public sealed class RoundTripLawTest
             RandomHistory.Lines(read.DueList(EngineSpecificationJson.Read(sheet).Value, history.Last)));
     }
 
+    /// <summary>The default for planning is worth saying when the maker states another tolerance.</summary>
+    [Fact]
+    public void Tolerance_ThatIsTheDefaultBesideTheMakers_SurvivesTheDocument()
+    {
+        ServiceTask oil = ServiceTask.Replace("oil", ServiceInterval.OfMonths(12)).WithMakerTolerance(5m).WithTolerance(ServiceTask.DefaultTolerancePercent);
+        string text = EngineSpecificationJson.ToText(EngineSpecification.Named("Corrie 60P").With(oil));
+        ServiceTask back = EngineSpecificationJson.Read(Encoding.UTF8.GetBytes(text)).Value.Tasks[0];
+        Assert.Equal((5m, ServiceTask.DefaultTolerancePercent), (back.MakerTolerancePercent, back.TolerancePercent));
+    }
+
     [Law]
     public void Units_ChangeWordsAlone_NeverADecision(int seed)
     {
