@@ -81,10 +81,7 @@ internal static class DueRule
             return default;
         }
 
-        // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
-        // Hours never go back: what the last reading has reached already stays reached.
-        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
-        if (due.Hours is not long at || verdict.Now is null || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay || verdict.Now.Estimate.Thousandths >= at))
+        if (due.Hours is not long at || verdict.Now is null || !IsRead(in state, history, at, history.AsOfDay))
         {
             verdict.HoursLimb = LimbState.Unknown;
             return default;
@@ -95,14 +92,13 @@ internal static class DueRule
         long left = at - now;
         verdict.HoursLeft = left;
         long limb = interval.Hours?.Thousandths ?? 0;
-        decimal factor = FactorNow(task, history);
-        long effective = IntervalMath.Scale(limb, factor);
+        long effective = IntervalMath.Scale(limb, FactorNow(task, history));
         double used = limb == 0 ? 0
             : state.AnchorHoursKnown
                 ? IntervalMath.UsedHours(
                     state.AnchorHours, state.AnchorDay ?? int.MinValue, now, limb, task, history.DutyChanges, history.AsOfDay)
                 : Math.Max(0, 1 - ((double)left / effective));
-        return (IntervalMath.ByHours(left, effective, IntervalMath.ToleranceHours(effective, task.TolerancePercent)), used);
+        return (Limits(task, in state, history).ByHours(left), used);
     }
 
     private static (DueStatus Status, double Used) Calendar(
@@ -120,8 +116,20 @@ internal static class DueRule
         int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, (interval.Months ?? 1) * (state.GridNext - 1))
             : state.AnchorDay ?? CalendarDay.PlusMonths(at, -months);
         double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
-        return (IntervalMath.ByCalendar(left, months, IntervalMath.ToleranceDays(months, task.TolerancePercent)), used);
+        return (Limits(task, in state, history).ByDay(left), used);
     }
+
+    /// <summary>INTERVAL-22: whether what ran since the anchor is known on a day: only from a reading after it, or on the day itself.</summary>
+    internal static bool IsRead(in TaskState state, ServiceHistory history, long dueHours, int day)
+    {
+        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
+
+        // Hours never go back: what the last reading has reached already stays reached.
+        return history.Now is { } now && (history.Meter.HasReadingAfter(since) || since == day || now.Estimate.Thousandths >= dueHours);
+    }
+
+    internal static DueLimits Limits(ServiceTask task, in TaskState state, ServiceHistory history) =>
+        DueLimits.Of(state.Interval ?? task.Interval!, FactorNow(task, history), task.TolerancePercent);
 
     private static decimal FactorNow(ServiceTask task, ServiceHistory history) =>
         history.DutyChanges.Length == 0 || task.SevereDuty.Count == 0
