@@ -1,0 +1,19 @@
+using MarineService.Core.Fleet;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>The results of a stretch of the input, whole lines only: to be written, counted, and remembered as done.</summary>
+public sealed class FleetBatch
+{
+    internal FleetBatch(ReadOnlyMemory<byte> output, FleetSummary summary, long inputBytes) =>
+        (Output, Summary, InputBytes) = (output, summary, inputBytes);
+
+    /// <summary>The results as NDJSON in UTF-8: one line for each record, in the order of the input.</summary>
+    public ReadOnlyMemory<byte> Output { get; }
+
+    /// <summary>The summary of these results alone.</summary>
+    public FleetSummary Summary { get; }
+
+    /// <summary>Bytes of the input up to the end of this stretch: where to go on after a break, once the output is safe.</summary>
+    public long InputBytes { get; }
+}
