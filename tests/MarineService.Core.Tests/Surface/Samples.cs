@@ -54,6 +54,7 @@ internal static partial class Samples
         new System.Buffers.ArrayBufferWriter<byte>(),
         .. OfTheClub(),
         .. OfOils(),
+        .. OfFleet(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
