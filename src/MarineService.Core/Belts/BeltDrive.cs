@@ -67,7 +67,8 @@ public sealed class BeltDrive
     /// <param name="crankTurns">Which way the crank turns, seen from the pulley end. Left-hand engines turn the other way: look, never assume.</param>
     /// <returns>A builder.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="crankTurns"/> is not a defined value.</exception>
-    public static BeltDriveBuilder SeenFromPulleyEnd(Sense crankTurns) => SeenFromPulleyEnd(Rotation.Of(crankTurns, Viewpoint.PulleyEnd));
+    public static BeltDriveBuilder SeenFromPulleyEnd(Sense crankTurns) =>
+        SeenFromPulleyEnd(Rotation.Of(Guard.Defined(crankTurns), Viewpoint.PulleyEnd));
 
     /// <summary>Begins a drive whose coordinates are seen from the pulley end, with the crank's sense as its maker states it.</summary>
     /// <param name="crankTurns">Which way the crank turns, with the end from which it is seen.</param>
@@ -83,7 +84,7 @@ public sealed class BeltDrive
     /// <example><code>drive.Route("crank", "tensioner(back)", "alternator");</code></example>
     public BeltRouting Route(params string[] stops)
     {
-        IReadOnlyList<RoutingReader.Fault> faults = RoutingReader.Read(_pulleys, Guard.Items(stops), out (int Pulley, BeltFace Face)[]? read);
+        IReadOnlyList<DriveFault> faults = RoutingReader.Read(_pulleys, Guard.Items(stops), out (int Pulley, BeltFace Face)[]? read);
         return faults.Count == 0 ? new BeltRouting(this, read!) : throw new ArgumentException(faults[0].Message, nameof(stops));
     }
 
@@ -100,7 +101,7 @@ public sealed class BeltDrive
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     public Answer<BeltRouting> ReadRouting(string text)
     {
-        IReadOnlyList<RoutingReader.Fault> faults =
+        IReadOnlyList<DriveFault> faults =
             RoutingReader.Read(_pulleys, Guard.NotNull(text).Split(','), out (int Pulley, BeltFace Face)[]? read);
         return faults.Count == 0
             ? Answer.Known(new BeltRouting(this, read!))

@@ -3,33 +3,38 @@ namespace MarineService.Core.Belts;
 /// <summary>Turns names and faces, as a person writes them, into pulleys of a drive; finds every fault in one pass.</summary>
 internal static class RoutingReader
 {
+    private const string Place = "/routing";
+
     private static readonly char[] Opening = ['('];
     private static readonly char[] Closing = [')'];
 
-    /// <summary>A fault of the list: which entry, or -1 for the whole list, and what is wrong with it.</summary>
-    internal readonly record struct Fault(int Entry, string Message);
-
     /// <summary>Reads entries such as "crank", "tensioner(back)", "idler (ribs)" into stops, the crank first; null when there is a fault.</summary>
-    internal static IReadOnlyList<Fault> Read(IReadOnlyList<Pulley> pulleys, IReadOnlyList<string> entries, out (int Pulley, BeltFace Face)[]? stops)
+    internal static IReadOnlyList<DriveFault> Read(IReadOnlyList<Pulley> pulleys, IReadOnlyList<string> entries, out (int Pulley, BeltFace Face)[]? stops)
     {
-        List<Fault> faults = [];
+        List<DriveFault> faults = [];
         List<(int Pulley, BeltFace Face)> read = [];
         for (int i = 0; i < entries.Count; i++)
         {
             if (!TrySplit(entries[i], out string name, out BeltFace? face))
             {
-                faults.Add(new(i, $"Cannot read '{entries[i].Trim()}'; write a pulley's name, then (ribs) or (back) where needed."));
+                faults.Add(new(
+                    At(i),
+                    $"'{entries[i].Trim()}'",
+                    "a pulley's name, then (ribs) or (back) where needed",
+                    $"Cannot read '{entries[i].Trim()}'; write a pulley's name, then (ribs) or (back) where needed."));
                 continue;
             }
 
             int index = BeltDriveBuilder.Find(pulleys, name);
             if (index < 0)
             {
-                faults.Add(new(i, $"No pulley '{name}'; the drive has {string.Join(", ", pulleys.Select(pulley => pulley.Name))}."));
+                string names = string.Join(", ", pulleys.Select(pulley => pulley.Name));
+                faults.Add(new(At(i), $"'{name}'", $"one of {names}", $"No pulley '{name}'; the drive has {names}."));
             }
             else if (read.Exists(stop => stop.Pulley == index))
             {
-                faults.Add(new(i, $"Pulley '{pulleys[index].Name}' is named twice; the belt comes to each pulley once."));
+                faults.Add(new(
+                    At(i), $"'{name}'", "each pulley once", $"Pulley '{pulleys[index].Name}' is named twice; the belt comes to each pulley once."));
             }
             else
             {
@@ -55,17 +60,23 @@ internal static class RoutingReader
     }
 
     private static void AddFaultsOfTheWhole(
-        List<Fault> faults, IReadOnlyList<Pulley> pulleys, List<(int Pulley, BeltFace Face)> read, int entries)
+        List<DriveFault> faults, IReadOnlyList<Pulley> pulleys, List<(int Pulley, BeltFace Face)> read, int entries)
     {
         if (entries < 2)
         {
-            faults.Add(new(-1, "A routing names at least two pulleys."));
+            faults.Add(new(Place, "fewer than two names", "at least two pulleys", "A routing names at least two pulleys."));
         }
         else if (faults.Count == 0 && !read.Exists(stop => stop.Pulley == 0))
         {
-            faults.Add(new(-1, $"The belt must come to '{pulleys[0].Name}', which drives it."));
+            faults.Add(new(
+                Place,
+                $"no '{pulleys[0].Name}'",
+                $"a routing that comes to '{pulleys[0].Name}', which drives the belt",
+                $"The belt must come to '{pulleys[0].Name}', which drives it."));
         }
     }
+
+    private static string At(int entry) => FormattableString.Invariant($"{Place}/{entry}");
 
     private static bool TrySplit(string entry, out string name, out BeltFace? face)
     {

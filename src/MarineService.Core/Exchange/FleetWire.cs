@@ -1,6 +1,5 @@
 using System.Text.Json;
 using MarineService.Core.Fleet;
-using MarineService.Core.Records;
 
 namespace MarineService.Core.Exchange;
 

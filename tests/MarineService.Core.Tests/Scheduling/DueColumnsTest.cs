@@ -17,7 +17,6 @@ public sealed class DueColumnsTest
     public void AMillionRows_SayWhatTheirDueListsSay()
     {
         Random random = new(20261012);
-        DueLimitTable limits = new();
         ushort[] codes = new ushort[TasksOfEach];
         int[] days = new int[TasksOfEach];
         int[] hours = new int[TasksOfEach];
@@ -26,6 +25,7 @@ public sealed class DueColumnsTest
         int[] seen = new int[5];
         for (int engine = 0; engine < Engines; engine++)
         {
+            DueLimitTable limits = new();
             LocalDate today = Epoch.PlusDays(random.Next(15_000, 25_000));
             int reading = random.Next(0, 9_000_000);
             List<ServiceTask> tasks = [];
@@ -43,10 +43,10 @@ public sealed class DueColumnsTest
                 decimal tolerance = random.Next(0, 501) / 10m;
                 int day = DayNumber(today) + Near(random, Math.Min(30, 3 * months), (int)(months * 0.3m * tolerance));
                 long at = Math.Max(0, reading + Near(random, (int)(limb * 100m), (int)(limb * 10m * tolerance)));
-                tasks.Add(ServiceTask.Replace($"t{i}", interval).WithTolerancePercent(tolerance));
+                tasks.Add(ServiceTask.Replace($"t{i}", interval).WithTolerance(tolerance));
                 facts.Add(OpeningDuePoint.Of(
-                    $"t{i}",
                     today.PlusDays(-1),
+                    $"t{i}",
                     interval.Months is null ? null : Epoch.PlusDays(day),
                     interval.Hours is null ? null : EngineHours.FromHours(at / 1000m)));
                 (codes[i], now[i]) = (limits.CodeOf(interval, tolerance), reading);

@@ -44,7 +44,7 @@ public sealed class PreparedDueTest
     {
         LocalDate from = new(2026, 11, 1);
         TaskPlan plan = TaskPlan.Of([ServiceTask.AtLayUp("drain", TaskAction.Clean), ServiceTask.AtCommissioning("refill", TaskAction.Clean), ServiceTask.EachUse("look", TaskAction.Inspect)]);
-        ServiceFact[] facts = [PlannedLayUp.Of(from, new(2027, 4, 1)), MeterReading.Of(new(2026, 9, 1), EngineHours.FromHours(100m))];
+        ServiceFact[] facts = [PlannedLayUp.Between(from, new(2027, 4, 1)), MeterReading.Of(new(2026, 9, 1), EngineHours.FromHours(100m))];
         PreparedDue prepared = PreparedDue.Of(plan, ServiceHistory.Of(HourMeter.Plain, facts, new(2026, 9, 1)), Limits);
         DueStatus[] statuses = new DueStatus[3];
         for (LocalDate today = new(2026, 9, 1); today < from; today = today.PlusDays(1))

@@ -1,3 +1,4 @@
+using MarineService.Core.Belts;
 using MarineService.Core.Exchange;
 using MarineService.Core.Internal;
 using MarineService.Core.Oils;
@@ -55,6 +56,7 @@ internal static partial class Samples
         .. OfTheClub(),
         .. OfOils(),
         .. OfFleet(),
+        .. OfBelts(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -64,6 +66,9 @@ internal static partial class Samples
 
     private static readonly Dictionary<string, object[]> Words = new(StringComparer.Ordinal)
     {
+        ["AlignmentLimit.offsetRatio"] = [0.006],
+        ["BeltCheckLimits.fraction"] = [0.02],
+        ["BeltDrive.stops"] = [new[] { "crank", "alternator" }, new[] { RoutingStop.On("crank", BeltFace.Ribs), RoutingStop.On("alternator", BeltFace.Ribs) }],
         ["BoatSpecification.tasks"] = [new[] { ServiceTask.Inspect("battery", ServiceInterval.OfMonths(3)) }],
         ["CategoryClaim.issueYear"] = [2016],
         ["CategoryClaim.text"] = ["CK-4", "E9-16"],
@@ -75,8 +80,12 @@ internal static partial class Samples
         ["PermittedOils.anyOf"] = [new[] { "CK-4", "CI-4" }],
         ["PermittedOils.categories"] = [new[] { "CJ-4" }],
         ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
+        ["Pulley.leanAcrossRatio"] = [0.01],
+        ["Pulley.leanUpRatio"] = [0.01],
         ["SaeGrade.designation"] = ["15W-40", "30"],
         ["ServiceCategory.name"] = ["CK-4", "FC-W"],
+        ["TensionerCheck.flangeHeight"] = [Length.FromMillimeters(3)],
+        ["TensionerCheck.stretchFraction"] = [0.002],
     };
 
     // What only words of the trade, or a test temperature of a standard, make.

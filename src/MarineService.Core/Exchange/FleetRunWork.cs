@@ -6,12 +6,12 @@ using MarineService.Core.Fleet;
 namespace MarineService.Core.Exchange;
 
 /// <summary>What each worker does with its stretch of lines.</summary>
-internal sealed class FleetStreamWork
+internal sealed class FleetRunWork
 {
     private readonly FleetEvaluation _evaluation;
     private readonly Dictionary<string, byte[]> _sheets;
 
-    internal FleetStreamWork(FleetEvaluation evaluation, ReadLimits limits)
+    internal FleetRunWork(FleetEvaluation evaluation, ReadLimits limits)
     {
         (_evaluation, Limits) = (evaluation, limits);
         _sheets = evaluation.Catalogue.Specifications.ToDictionary(sheet => sheet.Reference, Bytes, StringComparer.Ordinal);

@@ -10,7 +10,7 @@ namespace MarineService.Core.Exchange;
 /// gives its faults, with its line, and the next one is read. Blank lines are passed over.</para>
 /// <para>The fingerprint of a result is the SHA-256 of the record's line and its data sheet: with the same day, rules and library the result is the same.</para>
 /// </remarks>
-public static class FleetStream
+public static class FleetRun
 {
     /// <summary>Judges a stream, stretch by stretch; the caller writes the output, adds up the summaries, and remembers how far it came.</summary>
     /// <param name="input">Engines as NDJSON in UTF-8; left open.</param>
@@ -22,11 +22,11 @@ public static class FleetStream
     /// <exception cref="ArgumentNullException"><paramref name="input"/> or <paramref name="evaluation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="workers"/> is outside 1 to 1,024.</exception>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
-    public static IAsyncEnumerable<FleetBatch> EvaluateAsync(
+    public static IAsyncEnumerable<FleetBatch> BatchesAsync(
         Stream input, FleetEvaluation evaluation, int workers = 1, ReadLimits? limits = null, CancellationToken cancellation = default)
     {
         Guard.NotNull(input);
-        FleetStreamWork work = new(Guard.NotNull(evaluation), limits ?? ReadLimits.Default);
+        FleetRunWork work = new(Guard.NotNull(evaluation), limits ?? ReadLimits.Default);
         Guard.InRange(workers, 1, OrderedWork.MaxWorkers, "workers");
         return OrderedWork.Run(FleetLines.Read(input, work.Limits.MaxBytes, cancellation), work.Evaluate, workers, cancellation);
     }
@@ -43,7 +43,7 @@ public static class FleetStream
     /// <exception cref="ArgumentNullException"><paramref name="input"/>, <paramref name="output"/> or <paramref name="evaluation"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="workers"/> is outside 1 to 1,024.</exception>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
-    public static async Task<FleetSummary> EvaluateAsync(
+    public static async Task<FleetSummary> PipeAsync(
         PipeReader input,
         PipeWriter output,
         FleetEvaluation evaluation,
@@ -56,7 +56,7 @@ public static class FleetStream
         Guard.NotNull(output);
         FleetTally tally = new();
         long engines = 0;
-        await foreach (FleetBatch batch in EvaluateAsync(input.AsStream(), evaluation, workers, limits, cancellation).ConfigureAwait(false))
+        await foreach (FleetBatch batch in BatchesAsync(input.AsStream(), evaluation, workers, limits, cancellation).ConfigureAwait(false))
         {
             await output.WriteAsync(batch.Output, cancellation).ConfigureAwait(false);
             tally.Add(batch.Summary);

@@ -9,7 +9,7 @@ using MarineService.Core.Tests.Fleet;
 namespace MarineService.Core.Tests.Exchange;
 
 /// <summary>Engines in, results out, line by line: in order, each by itself, whatever is wrong with the others.</summary>
-public sealed class FleetStreamTest
+public sealed class FleetRunTest
 {
     private const int Engines = 400;
 
@@ -65,10 +65,10 @@ public sealed class FleetStreamTest
     public async Task Line_LongerThanTheLimit_IsRefused_AndTheNextIsRead()
     {
         string good = RandomFleet.Line(RandomFleet.Engine(5));
-        ReadLimits limits = new(maxBytes: 1 << 19);
+        ReadLimits limits = ReadLimits.Of(32, 1 << 19, 1000);
         string input = $"{good}\n{new string(' ', 1 << 20)}{good}\n{good}\n";
         List<FleetBatch> batches = [];
-        await foreach (FleetBatch batch in FleetStream.EvaluateAsync(new Pieces(Encoding.UTF8.GetBytes(input), 50_000), RandomFleet.Evaluation, 2, limits, Token))
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new Pieces(Encoding.UTF8.GetBytes(input), 50_000), RandomFleet.Evaluation, 2, limits, Token))
         {
             batches.Add(batch);
         }
@@ -90,7 +90,7 @@ public sealed class FleetStreamTest
         FleetTally tally = new();
         long done = 0;
         int batches = 0;
-        await foreach (FleetBatch batch in FleetStream.EvaluateAsync(new Pieces(Input, 40_000), RandomFleet.Evaluation, 2, null, Token))
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new Pieces(Input, 40_000), RandomFleet.Evaluation, 2, null, Token))
         {
             output.Append(Encoding.UTF8.GetString(batch.Output.ToArray()));
             tally.Add(batch.Summary);
@@ -124,7 +124,7 @@ public sealed class FleetStreamTest
     {
         Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 0));
         List<long> told = [];
-        FleetSummary summary = await FleetStream.EvaluateAsync(
+        FleetSummary summary = await FleetRun.PipeAsync(
             PipeReader.Create(new MemoryStream(Input)), pipe.Writer, RandomFleet.Evaluation, 2, new Told(told), null, Token);
         await pipe.Writer.CompleteAsync();
         using StreamReader reader = new(pipe.Reader.AsStream());
@@ -139,7 +139,7 @@ public sealed class FleetStreamTest
     {
         using MemoryStream output = new();
         FleetTally tally = new();
-        await foreach (FleetBatch batch in FleetStream.EvaluateAsync(input, RandomFleet.Evaluation, workers, null, Token))
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(input, RandomFleet.Evaluation, workers, null, Token))
         {
             output.Write(batch.Output.Span);
             tally.Add(batch.Summary);
