@@ -24,7 +24,7 @@ public sealed class FleetResult
     public LocalDate Today { get; }
 
     /// <summary>The version of the rules that judged; results of different versions may differ.</summary>
-    public string Rules => FleetEvaluation.Rules;
+    public string Rules { get; } = FleetEvaluation.Rules;
 
     /// <summary>Whether the record was judged.</summary>
     public bool IsEvaluated => Faults.Count == 0;
