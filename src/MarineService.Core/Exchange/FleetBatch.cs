@@ -14,6 +14,6 @@ public sealed class FleetBatch
     /// <summary>The summary of these results alone.</summary>
     public FleetSummary Summary { get; }
 
-    /// <summary>Bytes of the input up to the end of this stretch: where to go on after a break, once the output is safe.</summary>
+    /// <summary>Bytes of the input, 0 or more, up to the end of this stretch: where to go on after a break, once the output is safe.</summary>
     public long InputBytes { get; }
 }

@@ -17,6 +17,11 @@ public sealed class FleetTally
     private long _engines;
     private long _refused;
 
+    /// <summary>A tally of nothing yet.</summary>
+    public FleetTally()
+    {
+    }
+
     /// <summary>Adds a result.</summary>
     /// <param name="result">The result.</param>
     /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>

@@ -17,6 +17,6 @@ public sealed class PartDemand
     /// <summary>The part.</summary>
     public string Part { get; }
 
-    /// <summary>How much, in the part's own unit of issue.</summary>
+    /// <summary>How much, above 0, in the part's own unit of issue.</summary>
     public decimal Quantity { get; }
 }

@@ -14,6 +14,11 @@ public sealed class DueLimitTable
     private DueLimits[] _limits = new DueLimits[16];
     private int _count;
 
+    /// <summary>A table of no kinds yet.</summary>
+    public DueLimitTable()
+    {
+    }
+
     /// <summary>How many kinds there are.</summary>
     public int Count => Volatile.Read(ref _count);
 

@@ -24,7 +24,8 @@ public sealed class FleetRunTest
     [InlineData(3, 977)]
     public async Task Output_IsTheSame_OnAnyNumberOfWorkersAndHoweverTheInputComes(int workers, int piece)
     {
-        (string output, FleetSummary summary) = await Run(new Pieces(Input, piece), workers);
+        using Pieces input = new(Input, piece);
+        (string output, FleetSummary summary) = await Run(input, workers);
         string expected = string.Concat(Enumerable.Range(1, Engines).Select(Expected));
         Assert.Equal(expected, Anonymous(output));
         Assert.Equal(Engines, summary.Engines);
@@ -47,10 +48,10 @@ public sealed class FleetRunTest
             "\n",
             good,
             "no JSON",
-            good.Replace("\"completion\"", "\"complesion\""),
+            good.Replace("\"completion\"", "\"complesion\"", StringComparison.Ordinal),
             "   ",
             string.Empty,
-            good.Replace("corrie-60p", "corrie-61p") + "\r",
+            good.Replace("corrie-60p", "corrie-61p", StringComparison.Ordinal) + "\r",
             good);
         (string output, FleetSummary summary) = await Run(new MemoryStream(Encoding.UTF8.GetBytes(input)), 2);
         JsonElement[] results = [.. output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonDocument.Parse(line).RootElement)];
@@ -68,7 +69,8 @@ public sealed class FleetRunTest
         ReadLimits limits = ReadLimits.Of(32, 1 << 19, 1000);
         string input = $"{good}\n{new string(' ', 1 << 20)}{good}\n{good}\n";
         List<FleetBatch> batches = [];
-        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new Pieces(Encoding.UTF8.GetBytes(input), 50_000), RandomFleet.Evaluation, 2, limits, Token))
+        using Pieces stream = new(Encoding.UTF8.GetBytes(input), 50_000);
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(stream, RandomFleet.Evaluation, 2, limits, Token))
         {
             batches.Add(batch);
         }
@@ -85,12 +87,14 @@ public sealed class FleetRunTest
     [InlineData(3)]
     public async Task BrokenRun_GoneOnWith_EqualsAnUnbrokenOne(int batchesBeforeTheBreak)
     {
-        (string whole, FleetSummary wholeSummary) = await Run(new Pieces(Input, 40_000), 2);
+        using Pieces input = new(Input, 40_000);
+        (string whole, FleetSummary wholeSummary) = await Run(input, 2);
         StringBuilder output = new();
         FleetTally tally = new();
         long done = 0;
         int batches = 0;
-        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new Pieces(Input, 40_000), RandomFleet.Evaluation, 2, null, Token))
+        using Pieces again = new(Input, 40_000);
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(again, RandomFleet.Evaluation, 2, null, Token))
         {
             output.Append(Encoding.UTF8.GetString(batch.Output.ToArray()));
             tally.Add(batch.Summary);
@@ -112,7 +116,7 @@ public sealed class FleetRunTest
     public async Task Fingerprint_TellsTheSameInputFromAnother()
     {
         string line = RandomFleet.Line(RandomFleet.Engine(1));
-        string other = line.Replace("E-1", "E-2");
+        string other = line.Replace("E-1", "E-2", StringComparison.Ordinal);
         (string output, _) = await Run(new MemoryStream(Encoding.UTF8.GetBytes($"{line}\n{line}\n{other}\n")), 1);
         string[] prints = [.. output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(result => JsonDocument.Parse(result).RootElement.GetProperty("fingerprint").GetString()!)];
         Assert.Equal(prints[0], prints[1]);

@@ -1,4 +1,4 @@
-using MarineService.Core.Exchange;
+using System.IO.Pipelines;
 using MarineService.Core.Fleet;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -25,7 +25,15 @@ internal static partial class Samples
             specification, specification.Parts[0], evaluation, evaluation.Catalogue, engine, result, result.Tasks[0], summary, summary.DueDates[0], summary.Parts[0], tally,
             evaluation.Evaluate(FleetEngine.Of("E-1", "none", ServiceLog.Empty)).Faults[0],
             new DueLimitTable(),
+            CancellationToken.None,
+            PipeReader.Create(new MemoryStream([1])), PipeWriter.Create(new MemoryStream()), new Progress<long>(), None(),
             PreparedDue.Of(sheet.Plan, engine.Log.History(sheet, new LocalDate(2026, 10, 12)), new DueLimitTable()),
         ];
+    }
+
+    private static async IAsyncEnumerable<FleetEngine> None()
+    {
+        await Task.CompletedTask;
+        yield break;
     }
 }
