@@ -10,11 +10,11 @@ internal static class FleetLines
 
     private const byte LineFeed = (byte)'\n';
 
-    internal static async IAsyncEnumerable<FleetChunk> Read(Stream input, int longestLine, [EnumeratorCancellation] CancellationToken cancellation)
+    internal static async IAsyncEnumerable<FleetChunk> Read(Stream input, int longestLine, long firstLine, [EnumeratorCancellation] CancellationToken cancellation)
     {
         byte[] buffer = ArrayPool<byte>.Shared.Rent(ChunkBytes);
         int filled = 0;
-        long line = 1;
+        long line = firstLine;
         long position = 0;
         bool passingOver = false;
         while (true)
@@ -47,15 +47,15 @@ internal static class FleetLines
                 next = carried < next.Length ? next : Longer(next, carried + ChunkBytes);
                 buffer.AsSpan(end, carried).CopyTo(next);
                 position += end;
-                int lines = CountLines(buffer.AsSpan(0, end));
-                yield return new(buffer, end, line, position);
-                line += lines;
+                long nextLine = line + CountLines(buffer.AsSpan(0, end));
+                yield return new(buffer, end, line, nextLine, position);
+                line = nextLine;
                 (buffer, filled) = (next, carried);
             }
 
             if (filled > longestLine)
             {
-                yield return new(null, 0, line, position);
+                yield return new(null, 0, line, line + 1, position);
                 position += filled;
                 (filled, passingOver) = (0, true);
             }
@@ -70,7 +70,7 @@ internal static class FleetLines
 
         if (filled > 0)
         {
-            yield return new(buffer, filled, line, position + filled);
+            yield return new(buffer, filled, line, line + 1, position + filled);
         }
         else
         {

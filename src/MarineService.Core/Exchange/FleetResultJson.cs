@@ -9,7 +9,7 @@ namespace MarineService.Core.Exchange;
 /// <remarks>The schema is <c>fleet-result.schema.json</c>.</remarks>
 public static class FleetResultJson
 {
-    private const long MostLines = 1_000_000_000_000;
+    internal const long MostLines = 1_000_000_000_000;
 
     /// <summary>Writes a document in one line, without a line end.</summary>
     /// <param name="result">What to write.</param>

@@ -17,18 +17,24 @@ public static class FleetRun
     /// <param name="evaluation">The question.</param>
     /// <param name="workers">How many stretches are judged at once, 1 to 1,024.</param>
     /// <param name="limits">How much of one line is read before it is refused; null for the default limits.</param>
+    /// <param name="firstLine">The number of the first line, 1 to 1,000,000,000,000: more than 1 when the stream goes on after a break.</param>
     /// <param name="cancellation">Stops between stretches.</param>
     /// <returns>The results, stretch by stretch.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="input"/> or <paramref name="evaluation"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="workers"/> is outside 1 to 1,024.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="workers"/> or <paramref name="firstLine"/> is out of range.</exception>
     /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static IAsyncEnumerable<FleetBatch> BatchesAsync(
-        Stream input, FleetEvaluation evaluation, int workers = 1, ReadLimits? limits = null, CancellationToken cancellation = default)
+        Stream input, FleetEvaluation evaluation, int workers = 1, ReadLimits? limits = null, long firstLine = 1, CancellationToken cancellation = default)
     {
         Guard.NotNull(input);
         FleetRunWork work = new(Guard.NotNull(evaluation), limits ?? ReadLimits.Default);
         Guard.InRange(workers, 1, OrderedWork.MaxWorkers, "workers");
-        return OrderedWork.Run(FleetLines.Read(input, work.Limits.MaxBytes, cancellation), work.Evaluate, workers, cancellation);
+        if (firstLine is < 1 or > FleetResultJson.MostLines)
+        {
+            throw new ArgumentOutOfRangeException(nameof(firstLine), firstLine, FormattableString.Invariant($"Must be a line number, 1 to {FleetResultJson.MostLines}."));
+        }
+
+        return OrderedWork.Run(FleetLines.Read(input, work.Limits.MaxBytes, firstLine, cancellation), work.Evaluate, workers, cancellation);
     }
 
     /// <summary>Judges a pipe into another.</summary>
@@ -56,7 +62,7 @@ public static class FleetRun
         Guard.NotNull(output);
         FleetTally tally = new();
         long engines = 0;
-        await foreach (FleetBatch batch in BatchesAsync(input.AsStream(), evaluation, workers, limits, cancellation).ConfigureAwait(false))
+        await foreach (FleetBatch batch in BatchesAsync(input.AsStream(), evaluation, workers, limits, 1, cancellation).ConfigureAwait(false))
         {
             await output.WriteAsync(batch.Output, cancellation).ConfigureAwait(false);
             tally.Add(batch.Summary);

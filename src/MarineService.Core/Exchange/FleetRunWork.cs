@@ -28,7 +28,7 @@ internal sealed class FleetRunWork
         {
             FleetFault tooLong = new("", "a longer line", FormattableString.Invariant($"at most {Limits.MaxBytes} bytes"));
             Write(FleetResult.Refused(null, null, null, _evaluation.Today, [tooLong]), chunk.FirstLine, writer, output, tally);
-            return new(output.Written, tally.ToSummary(), chunk.InputBytes);
+            return new(output.Written, tally.ToSummary(), chunk);
         }
 
         try
@@ -55,7 +55,7 @@ internal sealed class FleetRunWork
             ArrayPool<byte>.Shared.Return(buffer);
         }
 
-        return new(output.Written, tally.ToSummary(), chunk.InputBytes);
+        return new(output.Written, tally.ToSummary(), chunk);
     }
 
     private static void Write(FleetResult result, long line, Utf8JsonWriter writer, ByteBuffer output, FleetTally tally)
