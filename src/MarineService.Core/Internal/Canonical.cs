@@ -36,5 +36,13 @@ internal static class Canonical
 
     internal static double KilogramsPerMeter(LinearDensity density) => density.KilogramsPerMeter;
 
+    internal static double Megapascals(Pressure pressure) => pressure.Megapascals;
+
+    internal static double Degrees(Angle angle) => angle.Degrees;
+
+    internal static double LitersPerMinute(VolumeFlow flow) => flow.LitersPerMinute;
+
+    internal static double Seconds(Duration duration) => duration.Seconds;
+
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
 }

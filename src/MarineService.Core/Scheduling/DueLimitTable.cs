@@ -42,7 +42,8 @@ public sealed class DueLimitTable
     public ushort CodeOf(ServiceInterval interval, decimal tolerancePercent = ServiceTask.DefaultTolerancePercent)
     {
         Guard.NotNull(interval);
-        return CodeOf(DueLimits.Of(interval, 1m, Guard.InRange(tolerancePercent, 0m, 50m, "%")));
+        DueAt unscaled = new(null, null, null, interval.Months ?? 0, interval.Hours?.Thousandths ?? 0);
+        return CodeOf(DueLimits.Of(unscaled, Guard.InRange(tolerancePercent, 0m, 50m, "%")));
     }
 
     internal ushort CodeOf(DueLimits limits)

@@ -10,16 +10,12 @@ internal readonly record struct DueLimits(int SoonDays, int ToleranceDays, int S
     /// <summary>Due for as long as it takes.</summary>
     internal static DueLimits NeverOverdue => new(0, int.MaxValue, 0, int.MaxValue);
 
-    internal static DueLimits Of(ServiceInterval interval, decimal factor, decimal tolerancePercent)
-    {
-        long hours = IntervalMath.Scale(interval.Hours?.Thousandths ?? 0, factor);
-        int months = IntervalMath.Scale(interval.Months ?? 1, factor);
-        return new(
-            IntervalMath.SoonDays(months),
-            IntervalMath.ToleranceDays(months, tolerancePercent),
-            (int)IntervalMath.SoonHours(hours),
-            (int)IntervalMath.ToleranceHours(hours, tolerancePercent));
-    }
+    /// <summary>The limits at a due point, measured on the interval that is in force there.</summary>
+    internal static DueLimits Of(DueAt due, decimal tolerancePercent) => new(
+        IntervalMath.SoonDays(due.Months),
+        due.ToleranceDays(tolerancePercent),
+        (int)IntervalMath.SoonHours(due.Limb),
+        (int)due.ToleranceHours(tolerancePercent));
 
     internal DueStatus ByDay(int daysLeft) => IntervalMath.Status(daysLeft, SoonDays, ToleranceDays);
 

@@ -47,10 +47,10 @@ internal static class DueRule
     private static void ByInterval(ServiceTask task, in TaskState state, ServiceHistory history, ref TaskVerdict verdict)
     {
         int today = history.AsOfDay;
-        DueAt due = TaskReplay.Due(in state, task, history, today, out int suspended);
+        DueAt due = NextDuePoint.Of(in state, task, history, today, out int suspended);
         verdict.SuspendedDays = suspended;
         ServiceInterval interval = state.Interval ?? task.Interval!;
-        if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null && state.StatedDay is null))
+        if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null))
         {
             (verdict.Status, verdict.Basis, verdict.Governs) = (DueStatus.Due, DueBasis.NoRecord, GoverningLimb.UnknownHistory);
             verdict.Due = new(today, verdict.Now?.Estimate.Thousandths);
@@ -62,8 +62,8 @@ internal static class DueRule
         verdict.Basis = state.Basis;
         verdict.IntervalDue = due;
         verdict.Due = due;
-        (DueStatus status, double used) hours = Hours(task, in state, history, interval, due, ref verdict);
-        (DueStatus status, double used) calendar = Calendar(task, in state, history, interval, due, ref verdict);
+        (DueStatus status, double used) hours = Hours(task, in state, history, due, ref verdict);
+        (DueStatus status, double used) calendar = Calendar(task, in state, history, due, ref verdict);
         verdict.Status = hours.status > calendar.status ? hours.status : calendar.status;
         verdict.UsedFraction = Math.Max(hours.used, calendar.used);
         verdict.Governs = Governing(verdict.HoursLimb == LimbState.Known, hours, verdict.CalendarLimb == LimbState.Known, calendar);
@@ -74,35 +74,43 @@ internal static class DueRule
     }
 
     private static (DueStatus Status, double Used) Hours(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
     {
-        if (interval.Hours is null && due.Hours is null)
+        if (due.Limb == 0 && due.Hours is null)
         {
             return default;
         }
 
-        if (due.Hours is not long at || verdict.Now is null || !IsRead(in state, history, at, history.AsOfDay))
+        verdict.HoursLimb = LimbState.Unknown;
+        if (due.Hours is not long at || verdict.Now is null)
         {
-            verdict.HoursLimb = LimbState.Unknown;
+            return default;
+        }
+
+        long now = verdict.Now.Estimate.Thousandths;
+        long left = at - now;
+        DueStatus status = DueLimits.Of(due, task.TolerancePercent).ByHours(left);
+
+        // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
+        // Hours never go back: what the last reading has brought near or reached already stays so.
+        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
+        if (status == DueStatus.NotDue && since != history.AsOfDay && !history.Meter.HasReadingAfter(since))
+        {
             return default;
         }
 
         verdict.HoursLimb = LimbState.Known;
-        long now = verdict.Now.Estimate.Thousandths;
-        long left = at - now;
         verdict.HoursLeft = left;
-        long limb = interval.Hours?.Thousandths ?? 0;
-        long effective = IntervalMath.Scale(limb, FactorNow(task, history));
-        double used = limb == 0 ? 0
+        double used = due.Limb == 0 ? 0
             : state.AnchorHoursKnown
                 ? IntervalMath.UsedHours(
-                    state.AnchorHours, state.AnchorDay ?? int.MinValue, now, limb, task, history.DutyChanges, history.AsOfDay)
-                : Math.Max(0, 1 - ((double)left / effective));
-        return (Limits(task, in state, history).ByHours(left), used);
+                    state.AnchorHours, state.AnchorDay ?? int.MinValue, now, state.Interval!.Hours!.Value.Thousandths, task, history.DutyChanges, history.AsOfDay)
+                : Math.Max(0, 1 - ((double)left / due.Limb));
+        return (status, used);
     }
 
     private static (DueStatus Status, double Used) Calendar(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
     {
         if (due.Day is not int at)
         {
@@ -112,29 +120,11 @@ internal static class DueRule
         verdict.CalendarLimb = LimbState.Known;
         int left = at - history.AsOfDay;
         verdict.DaysLeft = left;
-        int months = IntervalMath.Scale(interval.Months ?? 1, FactorNow(task, history));
-        int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, (interval.Months ?? 1) * (state.GridNext - 1))
-            : state.AnchorDay ?? CalendarDay.PlusMonths(at, -months);
+        int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, due.Months * (state.GridNext - 1))
+            : state.AnchorDay ?? CalendarDay.PlusMonths(at, -Math.Max(1, due.Months));
         double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
-        return (Limits(task, in state, history).ByDay(left), used);
+        return (DueLimits.Of(due, task.TolerancePercent).ByDay(left), used);
     }
-
-    /// <summary>INTERVAL-22: whether what ran since the anchor is known on a day: only from a reading after it, or on the day itself.</summary>
-    internal static bool IsRead(in TaskState state, ServiceHistory history, long dueHours, int day)
-    {
-        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
-
-        // Hours never go back: what the last reading has reached already stays reached.
-        return history.Now is { } now && (history.Meter.HasReadingAfter(since) || since == day || now.Estimate.Thousandths >= dueHours);
-    }
-
-    internal static DueLimits Limits(ServiceTask task, in TaskState state, ServiceHistory history) =>
-        DueLimits.Of(state.Interval ?? task.Interval!, FactorNow(task, history), task.TolerancePercent);
-
-    private static decimal FactorNow(ServiceTask task, ServiceHistory history) =>
-        history.DutyChanges.Length == 0 || task.SevereDuty.Count == 0
-            ? 1m
-            : new DutyWalk(task, history.DutyChanges, history.AsOfDay).StartByDay(history.AsOfDay);
 
     // Once a limb is reached, the reached one governs; before that the one with the larger used share (INTERVAL-30).
     private static GoverningLimb Governing(

@@ -16,23 +16,20 @@ public sealed class PreparedDue
     private readonly ushort[] _codes;
     private readonly int[] _dueDays;
 
-    // The due hours of each task when a reading of the day is at hand; on the day of the history without one; and later without one.
-    private readonly int[] _readHours;
-    private readonly int[] _sameDayHours;
-    private readonly int[] _laterHours;
+    private readonly int[] _dueHours;
     private readonly int[] _eachUse;
     private readonly int _firstDay;
     private readonly int _lastDay;
-    private readonly int _now;
+    private readonly int? _now;
     private readonly bool _readingsBear;
 
     private PreparedDue(DueLimitTable limits, TaskPlan plan, ServiceHistory history)
     {
         int count = plan.Tasks.Count;
         (_limits, Plan) = (limits, plan);
-        (_codes, _dueDays, _readHours, _sameDayHours, _laterHours) = (new ushort[count], new int[count], new int[count], new int[count], new int[count]);
+        (_codes, _dueDays, _dueHours) = (new ushort[count], new int[count], new int[count]);
         _firstDay = history.AsOfDay;
-        _now = (int)(history.Now?.Estimate.Thousandths ?? 0);
+        _now = (int?)history.Now?.Estimate.Thousandths;
         _eachUse = [.. Enumerable.Range(0, count).Where(i => plan.Tasks[i].Occasion == TaskOccasion.EachUse)];
         _lastDay = LastDay(plan, history);
         _readingsBear = HasHoursToCome(history) || (LayUpRules.IsLaidUp(history) && plan.Tasks.Any(task => task.Occasion == TaskOccasion.LayUp));
@@ -82,11 +79,12 @@ public sealed class PreparedDue
         }
 
         ReadOnlySpan<DueLimits> table = _limits.Limits;
-        int[] dueHours = reading is not null ? _readHours : day == _firstDay ? _sameDayHours : _laterHours;
-        int now = (int)(reading?.Thousandths ?? _now);
+
+        // Without any reading nothing is known of hours, and no limb of hours counts.
+        int? now = reading is EngineHours read ? (int)read.Thousandths : _now;
         for (int i = 0; i < _codes.Length; i++)
         {
-            statuses[i] = DueColumns.Status(in table[_codes[i]], _dueDays[i], dueHours[i], day, now);
+            statuses[i] = DueColumns.Status(in table[_codes[i]], _dueDays[i], now is null ? DueColumns.NoThousandths : _dueHours[i], day, now ?? 0);
         }
 
         foreach (int task in _eachUse)
@@ -109,7 +107,7 @@ public sealed class PreparedDue
 
         _codes.CopyTo(codes);
         _dueDays.CopyTo(dueDays);
-        _readHours.CopyTo(dueThousandths);
+        _dueHours.CopyTo(dueThousandths);
     }
 
     private bool IsGoodFor(int day, EngineHours? reading) =>
@@ -119,18 +117,14 @@ public sealed class PreparedDue
     {
         ServiceTask task = Plan.Tasks[i];
         TaskVerdict verdict = DueRule.Decide(task, in state, history);
-        (_dueDays[i], _readHours[i], _sameDayHours[i], _laterHours[i]) = (DueColumns.NoDay, DueColumns.NoThousandths, DueColumns.NoThousandths, DueColumns.NoThousandths);
+        (_dueDays[i], _dueHours[i]) = (DueColumns.NoDay, DueColumns.NoThousandths);
         DueLimits limits = DueLimits.AtOnce;
         if (task.Occasion == TaskOccasion.Interval && verdict.Governs != GoverningLimb.UnknownHistory)
         {
-            (limits, DueAt due) = (DueRule.Limits(task, in state, history), TaskReplay.Due(in state, task, history, history.AsOfDay, out _));
+            DueAt due = NextDuePoint.Of(in state, task, history, history.AsOfDay, out _);
+            limits = DueLimits.Of(due, task.TolerancePercent);
             _dueDays[i] = due.Day ?? DueColumns.NoDay;
-            if (due.Hours is long at)
-            {
-                _readHours[i] = (int)at;
-                _sameDayHours[i] = DueRule.IsRead(in state, history, at, history.AsOfDay) ? (int)at : DueColumns.NoThousandths;
-                _laterHours[i] = DueRule.IsRead(in state, history, at, history.AsOfDay + 1) ? (int)at : DueColumns.NoThousandths;
-            }
+            _dueHours[i] = (int?)due.Hours ?? DueColumns.NoThousandths;
         }
         else if (verdict.Basis == DueBasis.NoRecord)
         {
