@@ -1,6 +1,12 @@
 #!/usr/bin/env bash
-# Writes PublicAPI.Unshipped.txt anew: every public symbol that PublicAPI.Shipped.txt does not hold yet.
+# Writes PublicAPI.Unshipped.txt anew: every public symbol that PublicAPI.Shipped.txt does not hold yet, as the compiler names them.
 set -euo pipefail
-cd "$(dirname "$0")/.."
-printf '#nullable enable\n' > src/MarineService.Core/PublicAPI.Unshipped.txt
-dotnet format analyzers src/MarineService.Core/MarineService.Core.csproj --diagnostics RS0016 --severity warn --no-restore
+cd "$(dirname "$0")/../src/MarineService.Core"
+list=PublicAPI.Unshipped.txt
+printf '#nullable enable\n' > "$list"
+dotnet build -f net10.0 --no-restore -nologo -v q -p:TreatWarningsAsErrors=false -p:EnforceCodeStyleInBuild=false 2>&1 \
+    | sed -n "s/.*RS0016: Symbol '\(.*\)' is not part of the declared public API.*/\1/p" \
+    | LC_ALL=C sort -u > "$list.new"
+cat "$list.new" >> "$list"
+rm "$list.new"
+wc -l < "$list"

@@ -11,6 +11,8 @@ internal sealed class ByteBuffer : IBufferWriter<byte>
 
     internal int Count { get; private set; }
 
+    internal ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, Count);
+
     public void Advance(int count) => Count += count;
 
     public Memory<byte> GetMemory(int sizeHint = 0)

@@ -18,6 +18,8 @@ internal static class Document
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     };
 
+    private static readonly JsonWriterOptions OneLine = new() { Encoder = Indented.Encoder };
+
     internal delegate T? Reader<T>(ref JsonCursor json)
         where T : class;
 
@@ -89,6 +91,8 @@ internal static class Document
     }
 
     internal static Utf8JsonWriter Writer(IBufferWriter<byte> output) => new(Guard.NotNull(output), Indented);
+
+    internal static Utf8JsonWriter LineWriter(IBufferWriter<byte> output) => new(Guard.NotNull(output), OneLine);
 
     private static ReadResult<T> Refused<T>(string value, string expected)
         where T : class => new(null, [new ReadFault("", value, expected)]);

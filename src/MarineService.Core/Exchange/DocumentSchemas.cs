@@ -29,6 +29,15 @@ public static class DocumentSchemas
     /// <summary>The schema of the routings that the pulleys of a drive allow.</summary>
     public static string BeltRoutings => Read("belt-routings");
 
+    /// <summary>The schema of an engine of a fleet.</summary>
+    public static string FleetEngine => Read("fleet-engine");
+
+    /// <summary>The schema of what came of an engine of a fleet.</summary>
+    public static string FleetResult => Read("fleet-result");
+
+    /// <summary>The schema of the summary of a fleet.</summary>
+    public static string FleetSummary => Read("fleet-summary");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

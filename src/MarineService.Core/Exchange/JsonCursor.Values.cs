@@ -164,6 +164,20 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    /// <summary>How many there are of something; 12.0 is whole.</summary>
+    internal long? Count(long min)
+    {
+        const long Most = 1_000_000_000_000;
+        if (_reader.TokenType == JsonTokenType.Number && _reader.TryGetDecimal(out decimal value)
+            && value >= min && value <= Most && decimal.Truncate(value) == value)
+        {
+            return (long)value;
+        }
+
+        Refuse(FormattableString.Invariant($"a whole number from {min} to {Most}"));
+        return null;
+    }
+
     /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
     internal EngineHours? Hours(decimal min = 0m, decimal max = 1_000_000m)
     {

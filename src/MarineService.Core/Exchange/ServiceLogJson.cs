@@ -16,7 +16,7 @@ public static class ServiceLogJson
     /// <param name="limits">How much is read before it is refused; null for the default limits.</param>
     /// <returns>The value, or every fault.</returns>
     public static ReadResult<ServiceLog> Read(ReadOnlySpan<byte> utf8, ReadLimits? limits = null) =>
-        Document.Read(utf8, limits, (ref JsonCursor json) => RecordsWire.ReadLog(ref json, Head));
+        Document.Read<ServiceLog>(utf8, limits, ReadLog);
 
     /// <summary>Reads a document from a stream, to its end.</summary>
     /// <param name="stream">The document in UTF-8; left open.</param>
@@ -26,7 +26,7 @@ public static class ServiceLogJson
     public static ReadResult<ServiceLog> ReadFrom(Stream stream, ReadLimits? limits = null)
     {
         Guard.NotNull(stream);
-        return Document.Read(stream, limits, (ref JsonCursor json) => RecordsWire.ReadLog(ref json, Head));
+        return Document.Read<ServiceLog>(stream, limits, ReadLog);
     }
 
     /// <summary>Writes a document.</summary>
@@ -37,10 +37,7 @@ public static class ServiceLogJson
     {
         Guard.NotNull(log);
         using Utf8JsonWriter writer = Document.Writer(output);
-        writer.WriteStartObject();
-        Head.Write(writer);
-        RecordsWire.Write(writer, log);
-        writer.WriteEndObject();
+        WriteLog(writer, log);
     }
 
     /// <summary>The document as text.</summary>
@@ -51,5 +48,17 @@ public static class ServiceLogJson
     {
         Guard.NotNull(log);
         return Document.ToText(output => Write(log, output));
+    }
+
+    /// <summary>The document, by itself or inside another.</summary>
+    internal static ServiceLog? ReadLog(ref JsonCursor json) => RecordsWire.ReadLog(ref json, Head);
+
+    /// <summary>The document, by itself or inside another.</summary>
+    internal static void WriteLog(Utf8JsonWriter writer, ServiceLog log)
+    {
+        writer.WriteStartObject();
+        Head.Write(writer);
+        RecordsWire.Write(writer, log);
+        writer.WriteEndObject();
     }
 }

@@ -89,7 +89,7 @@ internal static class DueRule
 
         long now = verdict.Now.Estimate.Thousandths;
         long left = at - now;
-        DueStatus status = IntervalMath.ByHours(left, due.Limb, due.ToleranceHours(task.TolerancePercent));
+        DueStatus status = DueLimits.Of(due, task.TolerancePercent).ByHours(left);
 
         // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
         // Hours never go back: what the last reading has brought near or reached already stays so.
@@ -123,7 +123,7 @@ internal static class DueRule
         int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, due.Months * (state.GridNext - 1))
             : state.AnchorDay ?? CalendarDay.PlusMonths(at, -Math.Max(1, due.Months));
         double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
-        return (IntervalMath.ByCalendar(left, due.Months, due.ToleranceDays(task.TolerancePercent)), used);
+        return (DueLimits.Of(due, task.TolerancePercent).ByDay(left), used);
     }
 
     // Once a limb is reached, the reached one governs; before that the one with the larger used share (INTERVAL-30).

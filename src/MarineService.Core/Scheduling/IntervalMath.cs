@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Scheduling;
@@ -21,16 +22,18 @@ internal static class IntervalMath
     internal static int Scale(int months, decimal factor) => factor == 1m ? months : Math.Max(1, (int)decimal.Floor(months * factor));
 
     /// <summary>INTERVAL-05: due soon within a tenth of the hours. Source: see that rule.</summary>
-    internal static DueStatus ByHours(long left, long interval, long tolerance) =>
-        left > 0 ? (left <= interval / 10 ? DueStatus.DueSoon : DueStatus.NotDue)
-        : -left <= tolerance ? DueStatus.Due
-        : DueStatus.Overdue;
+    internal static long SoonHours(long interval) => interval / 10;
 
     /// <summary>INTERVAL-05: due soon within 30 days, three days a month for short intervals. Source: see that rule.</summary>
-    internal static DueStatus ByCalendar(int left, int months, int tolerance) =>
-        left > 0 ? (left <= Math.Min(30, 3 * Math.Max(1, months)) ? DueStatus.DueSoon : DueStatus.NotDue)
-        : -left <= tolerance ? DueStatus.Due
-        : DueStatus.Overdue;
+    internal static int SoonDays(int months) => Math.Min(30, 3 * Math.Max(1, months));
+
+    /// <summary>
+    /// INTERVAL-01, -04 and -05: the status from what is left of a limb, without branches: soon counts two steps, the due point and the
+    /// end of the tolerance one each. Source: see those rules.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static DueStatus Status(long left, long soon, long tolerance) =>
+        (DueStatus)((left <= soon ? (int)DueStatus.DueSoon : 0) + (left <= 0 ? 1 : 0) + (left < -tolerance ? 1 : 0));
 
     /// <summary>INTERVAL-17 for hours: where the life of an interval that starts at an anchor is used up, through changes of duty. Source: see that rule.</summary>
     /// <param name="anchor">Thousandths of an hour.</param>

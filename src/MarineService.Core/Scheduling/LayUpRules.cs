@@ -5,6 +5,11 @@ namespace MarineService.Core.Scheduling;
 /// <summary>What a lay-up does to due dates, and when its own tasks are due (INTERVAL-23 to -25).</summary>
 internal static class LayUpRules
 {
+    /// <summary>How far ahead a planned lay-up, or its end, is soon; the longest of INTERVAL-05.</summary>
+    internal const int SoonDays = 30;
+
+    internal static bool IsLaidUp(ServiceHistory history) => Holding(history, history.AsOfDay) is not null;
+
     /// <summary>INTERVAL-24: a due date inside a lay-up is pulled forward or deferred, never into the past.</summary>
     internal static void Plan(ServiceTask task, int dueDay, ServiceHistory history, ref TaskVerdict verdict)
     {
@@ -99,7 +104,7 @@ internal static class LayUpRules
         verdict.CalendarLimb = LimbState.Known;
         verdict.DaysLeft = left;
         verdict.Governs = GoverningLimb.Calendar;
-        verdict.Status = left <= 30 ? DueStatus.DueSoon : DueStatus.NotDue;
+        verdict.Status = left <= SoonDays ? DueStatus.DueSoon : DueStatus.NotDue;
     }
 
     private static bool RanSince(ServiceHistory history, int day, long? hours, out MeterPoint ran)

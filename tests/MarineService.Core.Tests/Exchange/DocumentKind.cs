@@ -23,9 +23,26 @@ internal sealed record DocumentKind(string Format, string Schema, Func<byte[], I
             DocumentSchemas.ServiceLog,
             utf8 => ServiceLogJson.Read(utf8).Faults,
             utf8 => ServiceLogJson.ToText(ServiceLogJson.Read(utf8).Value)),
+        new(
+            "marine-service/fleet-engine",
+            DocumentSchemas.FleetEngine,
+            utf8 => FleetEngineJson.Read(utf8).Faults,
+            utf8 => Line(FleetEngineJson.Read(utf8).Value)),
+        new(
+            "marine-service/fleet-summary",
+            DocumentSchemas.FleetSummary,
+            utf8 => FleetSummaryJson.Read(utf8).Faults,
+            utf8 => FleetSummaryJson.ToText(FleetSummaryJson.Read(utf8).Value)),
     ];
 
     internal static DocumentKind Of(byte[] utf8) => All.Single(kind => kind.Format == DocumentFormat.Of(utf8).Value);
 
     internal IReadOnlyList<ReadFault> FaultsOf(string text) => Faults(Encoding.UTF8.GetBytes(text));
+
+    private static string Line(MarineService.Core.Fleet.FleetEngine engine)
+    {
+        System.Buffers.ArrayBufferWriter<byte> output = new();
+        FleetEngineJson.Write(engine, output);
+        return Encoding.UTF8.GetString(output.WrittenSpan);
+    }
 }

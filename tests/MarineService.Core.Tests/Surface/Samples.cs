@@ -58,6 +58,7 @@ internal static partial class Samples
         .. OfOils(),
         .. OfFluids(),
         .. OfVisits(),
+        .. OfFleet(),
         .. OfBelts(),
         .. OfParts(),
         .. OfCooling(),

@@ -1,0 +1,26 @@
+using MarineService.Core.Scheduling;
+using NodaTime;
+
+namespace MarineService.Core.Fleet;
+
+/// <summary>Where one task of one engine stands, in short; for the reasons make the engine's due list.</summary>
+public sealed class FleetTask
+{
+    internal FleetTask(TaskDue task) =>
+        (TaskId, Status, Governs, DueDate, DueHours) = (task.TaskId, task.Status, task.Governs, task.Due.Date, task.Due.Hours);
+
+    /// <summary>The task.</summary>
+    public string TaskId { get; }
+
+    /// <summary>How urgent it is.</summary>
+    public DueStatus Status { get; }
+
+    /// <summary>Which limb decides.</summary>
+    public GoverningLimb Governs { get; }
+
+    /// <summary>The due date, or null when no date is due.</summary>
+    public LocalDate? DueDate { get; }
+
+    /// <summary>The engine's hours in all at which it is due, or null when no hours are due.</summary>
+    public EngineHours? DueHours { get; }
+}
