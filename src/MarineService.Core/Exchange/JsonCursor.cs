@@ -211,7 +211,7 @@ internal ref partial struct JsonCursor
 
         // Never through the middle of a character that takes two places.
         int length = char.IsHighSurrogate(text[ShownLength - 1]) ? ShownLength - 1 : ShownLength;
-        return text.Substring(0, length) + "…";
+        return string.Concat(text.AsSpan(0, length).ToString(), "…");
     }
 
     // Text that is no valid Unicode is shown as far as it can be; the reader that wants it notes the fault.

@@ -75,6 +75,14 @@ public sealed class DocumentSchemasTest
         }
     }
 
+    /// <summary>What the library wrote once stays valid: programs that read it keep what they have.</summary>
+    [Fact]
+    public void WrittenDocuments_OfOld_StayValid()
+    {
+        Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.DueList), GoldenDocuments.Read("Documents/v1/due-list.json")));
+        Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.OilSelection), GoldenDocuments.Read("Documents/v1/oil-selection.json")));
+    }
+
     [Fact]
     public void DueList_OfEveryStatusAndBasis_IsValidByItsSchema()
     {

@@ -10,7 +10,7 @@ public sealed class SchemaTextTest
 {
     private static readonly Type[] ExchangeTypes = [.. typeof(DocumentSchemas).Assembly.GetTypes().Where(type => type.Namespace == typeof(DocumentSchemas).Namespace)];
 
-    private static readonly IReadOnlyDictionary<string, JsonElement> Schemas = typeof(DocumentSchemas).GetProperties(BindingFlags.Public | BindingFlags.Static)
+    private static readonly Dictionary<string, JsonElement> Schemas = typeof(DocumentSchemas).GetProperties(BindingFlags.Public | BindingFlags.Static)
         .ToDictionary(schema => schema.Name, schema => JsonDocument.Parse((string)schema.GetValue(null)!).RootElement);
 
     public static TheoryData<string> Names => [.. Schemas.Keys.Order(StringComparer.Ordinal)];
