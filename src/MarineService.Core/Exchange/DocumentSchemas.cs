@@ -28,6 +28,9 @@ public static class DocumentSchemas
     /// <summary>The schema of the routings that the pulleys of a drive allow.</summary>
     public static string BeltRoutings => Read("belt-routings");
 
+    /// <summary>The schema of the balance of an oil change.</summary>
+    public static string FluidBalance => Read("fluid-balance");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;
