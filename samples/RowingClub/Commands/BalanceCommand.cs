@@ -79,14 +79,14 @@ internal static class BalanceCommand
             Log = ServiceLog.Of(
             [
                 .. launch.Log.Entries,
-                .. from entry in change.Standing() where entry.Fact is OilChangeRecord select LogEntry.Of(entry.Fact).For(entry.Scope),
+                .. from entry in change.Standing() where entry.Fact is OilChangeRecord select LogEntry.Of(entry.Fact!).For(entry.Scope),
             ]),
         };
 
     private static bool Show(Page page, Launch launch, FittedEngine engine, DisplayUnits units, bool json)
     {
         Answer<IReadOnlyList<FluidBalance>> balances = Balances(launch, engine);
-        FluidBalance? latest = balances.IsKnown ? balances.Value.LastOrDefault() : null;
+        FluidBalance? latest = balances is { IsKnown: true, Value: [.., FluidBalance last] } ? last : null;
         if (json)
         {
             if (latest is not null)

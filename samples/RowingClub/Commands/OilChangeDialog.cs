@@ -152,7 +152,7 @@ internal sealed partial class OilChangeDialog(TextReader answers, Page page, Dis
             _ => us ? Volume.FromUsQuarts(amount) : Volume.FromLiters(amount),
         };
         Temperature? temperature = Number(match.Groups["heat"].Value) is not double heat ? null
-            : match.Groups["scale"].Value.ToUpperInvariant() == "F" ? Temperature.FromDegreesFahrenheit(heat)
+            : match.Groups["scale"].Value is "F" or "f" ? Temperature.FromDegreesFahrenheit(heat)
             : Temperature.FromDegreesCelsius(heat);
         return volume.Liters <= 1000 && temperature is null or { DegreesCelsius: >= -60 and <= 200 }
             ? MeasuringVessel.WorkshopJug.Read(volume, temperature)
