@@ -39,6 +39,8 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
 
     internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document));
 
+    internal static bool IsEmbedded(string name) => typeof(Launch).Assembly.GetManifestResourceInfo($"Data/{name}") is not null;
+
     internal static byte[] Embedded(string name)
     {
         using Stream stream = typeof(Launch).Assembly.GetManifestResourceStream($"Data/{name}")!;

@@ -1,5 +1,6 @@
 using MarineService.Core;
 using MarineService.Core.Belts;
+using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -34,6 +35,7 @@ internal static class Story
 
             Oil(page, launch, nights);
             Belt(page, launch);
+            Change(page, launch);
             page.Line();
         }
 
@@ -65,6 +67,19 @@ internal static class Story
             if (OilCommand.Season(launch, engine, hottest: null, nights) is OilSeason season)
             {
                 page.Line($"  Oil: {season.Selection.Explain(DisplayUnits.Metric).Answer} In the sump: {season.FittedSeason}.");
+            }
+        }
+    }
+
+    // The oil change of the day, where one was measured: whether it adds up, and how much more may be poured.
+    private static void Change(Page page, Launch launch)
+    {
+        Launch told = BalanceCommand.WithChangeOfTheDay(launch);
+        foreach (FittedEngine engine in launch.Boat.Engines)
+        {
+            if (BalanceCommand.Balances(told, engine) is { IsKnown: true, Value: [.., FluidBalance latest] })
+            {
+                page.Line($"  Oil change measured: {latest.Explain(DisplayUnits.Metric).Answer} Next: {BalanceCommand.Next(latest.Account, DisplayUnits.Metric)}");
             }
         }
     }

@@ -38,6 +38,9 @@ public static class DocumentSchemas
     /// <summary>The schema of the summary of a fleet.</summary>
     public static string FleetSummary => Read("fleet-summary");
 
+    /// <summary>The schema of the balance of an oil change.</summary>
+    public static string FluidBalance => Read("fluid-balance");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

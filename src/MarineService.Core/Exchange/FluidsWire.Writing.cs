@@ -66,7 +66,7 @@ internal static partial class FluidsWire
         writer.WriteEndArray();
     }
 
-    private static void Write(Utf8JsonWriter writer, OilChangeEvent told)
+    internal static void Write(Utf8JsonWriter writer, OilChangeEvent told)
     {
         JsonEncodedText[] names = EventMembers.Encoded;
         writer.WriteStartObject();
