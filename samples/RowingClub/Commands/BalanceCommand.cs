@@ -86,7 +86,7 @@ internal static class BalanceCommand
     private static bool Show(Page page, Launch launch, FittedEngine engine, DisplayUnits units, bool json)
     {
         Answer<IReadOnlyList<FluidBalance>> balances = Balances(launch, engine);
-        FluidBalance? latest = balances is { IsKnown: true, Value: [.., FluidBalance last] } ? last : null;
+        FluidBalance? latest = balances.IsKnown ? balances.Value.LastOrDefault() : null;
         if (json)
         {
             if (latest is not null)
