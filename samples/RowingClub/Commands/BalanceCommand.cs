@@ -86,7 +86,7 @@ internal static class BalanceCommand
     private static bool Show(Page page, Launch launch, FittedEngine engine, DisplayUnits units, bool json)
     {
         Answer<IReadOnlyList<FluidBalance>> balances = Balances(launch, engine);
-        FluidBalance? latest = balances.IsKnown ? balances.Value.LastOrDefault() : null;
+        FluidBalance? latest = balances is { IsKnown: true, Value.Count: > 0 } ? balances.Value[balances.Value.Count - 1] : null;
         if (json)
         {
             if (latest is not null)
