@@ -1,6 +1,5 @@
 using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
-using UnitsNet;
 
 namespace MarineService.Core.Tests.Cooling;
 
