@@ -39,7 +39,7 @@ public sealed class BeltInspectionTest
         BeltInspection seen = Newer.RibMissing(Length.FromMillimeters(12)).Glazed().Contaminated("coolant").Frayed();
         Assert.Equal(
             [WearRules.MissingRib, WearRules.Glazed, WearRules.Contaminated, WearRules.Frayed], seen.Findings.Select(finding => finding.Rule));
-        Assert.StartsWith("coolant is on it", seen.Findings[2].Message(DisplayUnits.Metric), StringComparison.Ordinal);
+        Assert.StartsWith("belt: coolant is on it", seen.Findings[2].Message(DisplayUnits.Metric), StringComparison.Ordinal);
         Assert.Equal(Severity.Stop, seen.Findings[0].Severity);
     }
 

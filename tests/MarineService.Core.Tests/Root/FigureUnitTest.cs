@@ -28,6 +28,7 @@ public sealed class FigureUnitTest
         { nameof(FigureUnit.NewtonMeter), 1.3558179483314004 * 30, 30 },
         { nameof(FigureUnit.Kilopascal), 6.894757293168361 * 14.5, 14.5 },
         { nameof(FigureUnit.Kilowatt), 0.74569987158227022 * 60, 60 },
+        { nameof(FigureUnit.Milliliter), 29.5735295625 * 4, 4 },
     };
 
     [Theory]
