@@ -44,7 +44,11 @@ internal sealed class LocalRun(FleetEvaluation evaluation, int threads, TextWrit
         }
 
         FleetSummary summary = tally.ToSummary();
-        output?.Flush();
+        if (output is not null)
+        {
+            await output.FlushAsync(cancellation);
+        }
+
         await progress.WriteLineAsync(string.Create(
             CultureInfo.InvariantCulture,
             $"{summary.Engines - from.Summary.Engines:N0} engines in {clock.Elapsed.TotalSeconds:0.0} s on {threads} threads, {(summary.Engines - from.Summary.Engines) / clock.Elapsed.TotalSeconds:N0} a second, peak memory {Process.GetCurrentProcess().PeakWorkingSet64 / 1_000_000} MB"));

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Fleet;
 using MarineService.Core.Exchange;
 using MarineService.Core.Fleet;

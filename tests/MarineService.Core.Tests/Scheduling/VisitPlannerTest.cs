@@ -54,8 +54,9 @@ public sealed class VisitPlannerTest
         // Alone on its due day it would cost a visit of 60 and save 22.50.
         Assert.Equal(new LocalDate(2024, 7, 20), oil.NextBestDate);
         Assert.Equal(37.5m, oil.NextBestExtraCost);
-        Assert.Equal(51.1m, plan.EarlyCost);
-        Assert.Equal(19.2m, plan.LateCost);
+        // Early: gear 10 x 0.20, oil 25 x 0.90, fuel 46 x 0.35; late: anode 24 x 0.80, plugs 21 x 0.50.
+        Assert.Equal(40.6m, plan.EarlyCost);
+        Assert.Equal(29.7m, plan.LateCost);
         Assert.Equal(190.30m, plan.CostOfSeason(2024));
         Assert.Equal(0m, plan.CostOfSeason(2025));
         string why = plan.Explain(DisplayUnits.Metric).ToString();
