@@ -50,7 +50,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     }
 
     // A data sheet of an engine alone stands for a boat with that one engine and no tasks of its own.
-    private static BoatSpecification ReadBoat(string name, byte[] utf8)
+    internal static BoatSpecification ReadBoat(string name, byte[] utf8)
     {
         if (DocumentFormat.Of(utf8).OrElse("") != "marine-service/engine-specification")
         {

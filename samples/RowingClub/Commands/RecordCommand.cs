@@ -4,6 +4,7 @@ using MarineService.Core.Engines;
 using MarineService.Core.Exchange;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
 using NodaTime;
 
 namespace RowingClub.Commands;
@@ -37,6 +38,8 @@ internal sealed class RecordCommand
 
     private readonly Option<string?> _corrects = new("--corrects") { Description = "The id of the entry that this one takes the place of.", HelpName = "ID" };
 
+    private readonly Option<bool> _json = new("--json") { Description = "The due list as the library's own JSON document on standard output; needs --spec." };
+
     private RecordCommand()
     {
     }
@@ -51,7 +54,7 @@ internal sealed class RecordCommand
         foreach (Option option in new Option[]
         {
             options._log, options._specification, options._task, options._passed, options._failed, options._event, options._add,
-            options._date, options._dial, options._engine, options._by, options._note, options._corrects,
+            options._date, options._dial, options._engine, options._by, options._note, options._corrects, options._json,
         })
         {
             command.Options.Add(option);
@@ -64,32 +67,62 @@ internal sealed class RecordCommand
     private int Run(ParseResult parsed, Page page)
     {
         string path = parsed.GetValue(_log)!;
-        byte[]? before = File.Exists(path) ? Inputs.Read(path) : null;
-        ServiceLog log = before is null ? ServiceLog.Empty : Launch.ReadLog(path, before);
-        int count = log.Entries.Count;
-        ServiceLog longer = Add(log, parsed);
-        LogFile.Replace(path, before, ServiceLogJson.ToText(longer));
-        page.Line($"{path}: {longer.Entries.Count - count} added, {longer.Entries.Count} entries in all.");
-        if (parsed.GetValue(_specification) is string specification)
+        if (path == "-")
         {
-            LocalDate today = longer.Entries.Skip(count).Max(entry => entry.Date);
-            Launch launch = Launch.FromFiles(specification, path, today);
-            DueList due = launch.Log.DueList(launch.Boat, today);
-            foreach (TaskDue task in due.MostUrgentFirst.Where(task => task.Status != DueStatus.EachUse))
-            {
-                page.Task(task);
-            }
+            throw new UserFault(ExitCode.WrongUsage, "--log names the file that is added to; it cannot be standard input.");
+        }
 
-            foreach (Finding finding in due.Findings.Where(finding => finding.Severity >= Severity.Advice))
-            {
-                page.Finding(finding, DisplayUnits.Metric);
-            }
+        // All that can be refused is refused before the file is touched.
+        BoatSpecification? boat = parsed.GetValue(_specification) is string sheet ? Launch.ReadBoat(sheet, Inputs.Read(sheet)) : null;
+        if (parsed.GetValue(_json) && boat is null)
+        {
+            throw new UserFault(ExitCode.WrongUsage, "--json writes the due list, for which --spec is needed.");
+        }
+
+        ServiceLog log = ServiceLog.Empty;
+        int count = 0;
+        LogFile.Change(path, before =>
+        {
+            ServiceLog shorter = before is null ? ServiceLog.Empty : Launch.ReadLog(path, before);
+            count = shorter.Entries.Count;
+            log = Add(shorter, parsed, boat);
+            return ServiceLogJson.ToText(log);
+        });
+        string report = $"{path}: {log.Entries.Count - count} added, {log.Entries.Count} entries in all.";
+        if (parsed.GetValue(_json))
+        {
+            Console.Error.WriteLine(report);
+            Console.Out.Write(DueListJson.ToText(After(boat!, log, count)) + "\n");
+            return ExitCode.Fine;
+        }
+
+        page.Line(report);
+        if (boat is not null)
+        {
+            Show(page, After(boat, log, count));
         }
 
         return ExitCode.Fine;
     }
 
-    private ServiceLog Add(ServiceLog log, ParseResult parsed)
+    // What is due on the day of the last entry that was added.
+    private static DueList After(BoatSpecification boat, ServiceLog log, int count) =>
+        log.DueList(boat, log.Entries.Skip(count).Select(entry => entry.Date).DefaultIfEmpty(Inputs.Today()).Max());
+
+    private static void Show(Page page, DueList due)
+    {
+        foreach (TaskDue task in due.MostUrgentFirst.Where(task => task.Status != DueStatus.EachUse))
+        {
+            page.Task(task);
+        }
+
+        foreach (Finding finding in due.Findings.Where(finding => finding.Severity >= Severity.Advice))
+        {
+            page.Finding(finding, DisplayUnits.Metric);
+        }
+    }
+
+    private ServiceLog Add(ServiceLog log, ParseResult parsed, BoatSpecification? boat)
     {
         try
         {
@@ -100,11 +133,29 @@ internal sealed class RecordCommand
                 return ServiceLog.Of([.. log.Entries, .. other.Entries]);
             }
 
-            return log.With(Entry(parsed));
+            LogEntry entry = Entry(parsed);
+            if (boat is not null && parsed.GetValue(_task) is string task)
+            {
+                CheckTask(boat, entry.Scope, task);
+            }
+
+            return log.With(entry);
         }
         catch (ArgumentException fault)
         {
             throw new UserFault(ExitCode.BadData, $"Nothing was added. {fault.Message}");
+        }
+    }
+
+    // A slip in a task's id would count for no task at all.
+    private static void CheckTask(BoatSpecification boat, string scope, string task)
+    {
+        IReadOnlyList<ServiceTask> tasks = scope == BoatSpecification.Scope ? boat.Tasks
+            : boat.Engines.FirstOrDefault(engine => engine.Id == scope)?.Specification.Tasks
+                ?? throw new UserFault(ExitCode.BadData, $"{boat} has no engine '{scope}'. Nothing was added. There is {string.Join(", ", boat.Engines.Select(engine => engine.Id).Append(BoatSpecification.Scope))}.");
+        if (!tasks.Any(known => known.Id == task))
+        {
+            throw new UserFault(ExitCode.BadData, $"{boat} has no task '{task}' for '{scope}'. Nothing was added. There is {string.Join(", ", tasks.Select(known => known.Id))}.");
         }
     }
 

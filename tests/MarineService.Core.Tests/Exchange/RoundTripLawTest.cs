@@ -36,6 +36,15 @@ public sealed class RoundTripLawTest
     }
 
     [Law]
+    public void Documents_OfAnyMembers_ReadBackTheSame_AndAreValid(int seed)
+    {
+        RandomDocuments documents = new(seed);
+        AssertSurvives(documents.EngineSheet(), EngineSpecificationJson.ToText, utf8 => EngineSpecificationJson.Read(utf8));
+        AssertSurvives(documents.BoatSheet(), BoatSpecificationJson.ToText, utf8 => BoatSpecificationJson.Read(utf8));
+        AssertSurvives(documents.Log(), ServiceLogJson.ToText, utf8 => ServiceLogJson.Read(utf8));
+    }
+
+    [Law]
     public void Units_ChangeWordsAlone_NeverADecision(int seed)
     {
         RandomHistory history = new(seed);
@@ -62,6 +71,18 @@ public sealed class RoundTripLawTest
             Assert.Equal(origin.PlusMonths(k), due);
             log = log.With(Completion.Passed("survey", due));
         }
+    }
+
+    private static void AssertSurvives<T>(T document, Func<T, string> write, Func<byte[], ReadResult<T>> read)
+        where T : class
+    {
+        string text = write(document);
+        byte[] utf8 = Encoding.UTF8.GetBytes(text);
+        ReadResult<T> back = read(utf8);
+        Assert.True(back.IsRead, string.Join("; ", back.Faults.Select(fault => fault.ToString())) + text);
+        Assert.Equal(PublicState.Of(document), PublicState.Of(back.Value));
+        Assert.Equal(text, write(back.Value));
+        Assert.True(Json.Schema.JsonSchema.FromText(DocumentKind.Of(utf8).Schema).Evaluate(System.Text.Json.JsonDocument.Parse(utf8).RootElement).IsValid, text);
     }
 
     private static string[] Decisions(string json) =>

@@ -92,13 +92,30 @@ public sealed class SampleProgramTest : IDisposable
         Assert.Equal(0, Run("due --spec S.json --log L.json --today 2027-04-01").Exit);
     }
 
-    [Fact]
-    public void Record_ThatIsRefused_LeavesTheFileAlone()
+    [Theory]
+    [InlineData("record --log L.json --task engine-oil --corrects nobody", 65)]
+    [InlineData("record --log L.json --spec S.json --task engine-oli", 65)]
+    [InlineData("record --log L.json --spec S.json --task engine-oil --engine port", 65)]
+    [InlineData("record --log L.json --spec none.json --task engine-oil", 66)]
+    [InlineData("record --log L.json --dial -5", 65)]
+    [InlineData("record --log L.json --task engine-oil --json", 64)]
+    [InlineData("record --log L.json --add bad.json", 65)]
+    public void Record_ThatIsRefused_LeavesTheFileAlone(string arguments, int expected)
     {
         WriteFiles();
-        Assert.Equal(65, Run("record --log L.json --task engine-oil --corrects nobody").Exit);
+        (_, string errors, int exit) = Run(arguments);
+        Assert.True(expected == exit, $"exit {exit}: {errors}");
         Assert.Equal(Log, File.ReadAllText(PathOf("L.json")));
-        Assert.Empty(Directory.GetFiles(_folder, "*.new"));
+        Assert.Equal(["L.json", "S.json", "bad.json"], Directory.GetFiles(_folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Record_WithJson_WritesTheDueList()
+    {
+        WriteFiles();
+        (string output, _, int exit) = Run("record --log L.json --spec S.json --task engine-oil --date 2027-03-20 --dial 498.2 --json");
+        Assert.Equal(0, exit);
+        Assert.Equal("2028-03-20", JsonDocument.Parse(output).RootElement.GetProperty("tasks")[0].GetProperty("dueDate").GetString());
     }
 
     /// <summary>A kill at any moment leaves the old file or the new one, whole.</summary>
