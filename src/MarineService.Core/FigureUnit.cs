@@ -81,7 +81,7 @@ public sealed class FigureUnit
 
     /// <summary>A temperature difference in kelvins; in Fahrenheit degrees.</summary>
     public static FigureUnit Kelvin { get; } =
-        new("K", "K", "0.#", "°F difference", "0.#", value => TemperatureDelta.FromKelvins(value).DegreesFahrenheit);
+        new("K", "K", "0.#", "°F", "0.#", value => TemperatureDelta.FromKelvins(value).DegreesFahrenheit);
 
     /// <summary>Kinematic viscosity; both readers use mm²/s, the same as centistokes.</summary>
     public static FigureUnit SquareMillimeterPerSecond { get; } = new("mm2/s", "mm²/s", "0.00#");

@@ -185,10 +185,8 @@ internal static class BalanceCommand
 
         if (save is not null)
         {
-            byte[]? before = File.Exists(save) ? Inputs.Read(save) : null;
-            ServiceLog log = before is null ? ServiceLog.Empty : Launch.ReadLog(save, before);
             LogEntry entry = LogEntry.Of(OilChangeRecord.Of(sheet.OilTaskId, launch.Today, account.Told)).For(engine.Id);
-            LogFile.Replace(save, before, ServiceLogJson.ToText(log.With(entry)));
+            LogFile.Change(save, before => ServiceLogJson.ToText((before is null ? ServiceLog.Empty : Launch.ReadLog(save, before)).With(entry)));
             questions.Line($"{save}: the change was added.");
         }
 

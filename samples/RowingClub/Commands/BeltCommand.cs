@@ -114,11 +114,9 @@ internal static class BeltCommand
             page.Line("              The spring is strong: engine off and cold, key out, fingers clear of arm and belt, and let it back slowly.");
         }
 
-        page.Line($"  Least pull: {right.Explain(units).Lines.First(line => line.Label == "least pull").Text}.");
-        if (right.Tension.IsKnown)
-        {
-            page.Line($"              {right.Tension.Value.Explain(units).Answer}");
-        }
+        page.Line(right.Tension.IsKnown
+            ? $"  Pull:       {right.Tension.Value.Explain(units).Answer}"
+            : $"  Least pull: {right.Explain(units).Lines.First(line => line.Label == "least pull").Text}.");
     }
 
     private static bool Answer(Page page, Launch launch, EngineSpecification engine, Question question)

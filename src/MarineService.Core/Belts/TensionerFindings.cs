@@ -5,7 +5,8 @@ namespace MarineService.Core.Belts;
 /// <summary>Judges where the arm stands: reach, dead points, authority and what is left for wear.</summary>
 internal sealed class TensionerFindings(TensionerCheck check, double uncertaintyMm, BeltCheckLimits limits)
 {
-    private readonly string _subject = $"tensioner '{check.Tensioner.PulleyName}'";
+    private readonly string _subject =
+        check.Tensioner.PulleyName == "tensioner" ? "tensioner" : $"tensioner '{check.Tensioner.PulleyName}'";
     private readonly List<Finding> _findings = [];
 
     internal IReadOnlyList<Finding> List()

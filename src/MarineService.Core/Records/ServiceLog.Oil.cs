@@ -49,7 +49,7 @@ public sealed partial class ServiceLog
         }
 
         List<double> earlier = UsableSump(specification.Sump) is Sump sump ? CastUp(specification, sump, engine, until).Rates : [];
-        return Answer.Known(Period(specification, engine, records[records.Length - 1], until, earlier)!);
+        return Answer.Known(Period(specification, engine, records[records.Length - 1], until, MeterUntil(specification, engine, until), earlier)!);
     }
 
     /// <summary>An account counts by the fraction that it shows was exchanged; one that shows none counts as a plain entry would.</summary>
@@ -85,12 +85,13 @@ public sealed partial class ServiceLog
     {
         List<FluidBalance> balances = [];
         List<double> rates = [];
+        MeterHistory meter = MeterUntil(specification, engine, until);
         OilChangeRecord? before = null;
         foreach (OilChangeRecord record in OilRecords(specification, engine).Where(record => record.Date <= until))
         {
             OilChange account = record.AccountFor(sump);
             if (account.FindPeriod() is null && before is not null
-                && Period(specification, engine, before, record.Date, rates) is PeriodSinceChange period)
+                && Period(specification, engine, before, record.Date, meter, rates) is PeriodSinceChange period)
             {
                 account = account.Since(period);
             }
@@ -108,8 +109,11 @@ public sealed partial class ServiceLog
         return (balances, rates);
     }
 
+    private MeterHistory MeterUntil(EngineSpecification specification, string engine, LocalDate until) =>
+        ServiceHistory.MeterOf(specification.Meter, EngineFacts(engine, null).Where(fact => fact.Date <= until));
+
     private PeriodSinceChange? Period(
-        EngineSpecification specification, string engine, OilChangeRecord from, LocalDate until, List<double> earlier)
+        EngineSpecification specification, string engine, OilChangeRecord from, LocalDate until, MeterHistory meter, List<double> earlier)
     {
         if (Ending(from) is not DipstickReading level)
         {
@@ -126,7 +130,6 @@ public sealed partial class ServiceLog
             }
         }
 
-        MeterHistory meter = History(specification, until, engine).Meter;
         Answer<HoursEstimate> start = meter.HoursOn(from.Date);
         Answer<HoursEstimate> end = meter.HoursOn(until);
         if (start.IsKnown && end.IsKnown && end.Value.Estimate > start.Value.Estimate)

@@ -99,7 +99,7 @@ public sealed partial class ServiceLog
         Guard.Date(today);
         List<DueList> lists = [.. boat.Engines.Select(engine => Scheduling.DueList.Evaluate(
             engine.Specification.Plan,
-            ServiceHistory.Of(engine.Specification.Meter, EngineFacts(engine.Id, engine.Specification, boat.Plan), today),
+            ServiceHistory.Of(engine.Specification.Meter, Counted(EngineFacts(engine.Id, boat.Plan), engine.Specification.Sump), today),
             engine.Id))];
         lists.Add(Scheduling.DueList.Evaluate(boat.Plan, ServiceHistory.Of(HourMeter.Plain, BoatFacts(boat.Plan), today), BoatSpecification.Scope));
         return Scheduling.DueList.Join(lists);
@@ -115,7 +115,7 @@ public sealed partial class ServiceLog
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="today"/> is outside 1900 to 2199.</exception>
     public ServiceHistory History(EngineSpecification specification, LocalDate today, string engine = LogEntry.MainEngine) =>
         ServiceHistory.Of(
-            Guard.NotNull(specification).Meter, EngineFacts(Guard.NotBlank(engine), specification, null), Guard.Date(today));
+            Guard.NotNull(specification).Meter, Counted(EngineFacts(Guard.NotBlank(engine), null), specification.Sump), Guard.Date(today));
 
     /// <summary>Everything that is wrong with a list of numbered entries.</summary>
     internal static IReadOnlyList<ListFault> Check(IReadOnlyList<LogEntry> entries)
@@ -204,8 +204,7 @@ public sealed partial class ServiceLog
     }
 
     // What happened to the boat happened to each of its engines; a dial value there says nothing of a single engine.
-    // An account of an oil change counts as a completion by the fraction that it shows was exchanged.
-    private IEnumerable<ServiceFact> EngineFacts(string engine, EngineSpecification specification, TaskPlan? boatTasks)
+    private IEnumerable<ServiceFact> EngineFacts(string engine, TaskPlan? boatTasks)
     {
         foreach (LogEntry entry in Standing())
         {
@@ -214,7 +213,7 @@ public sealed partial class ServiceLog
             {
                 if (boatTasks is null || TaskOf(fact) is not string task || boatTasks.IndexOf(task) < 0)
                 {
-                    yield return fact is OilChangeRecord record ? AsCompletion(record, specification.Sump) : fact;
+                    yield return fact;
                 }
                 else if (fact.Dial is EngineHours dial)
                 {
@@ -235,7 +234,12 @@ public sealed partial class ServiceLog
         where fact is not (MeterReading or MeterChange)
             && (entry.Scope == BoatSpecification.Scope || (TaskOf(fact) is string task && boatTasks.IndexOf(task) >= 0)
                 || fact is LaidUp or Commissioned or PlannedLayUp)
-        select (fact is OilChangeRecord record ? AsCompletion(record, null) : fact).WithoutDial();
+        select Counted(fact, null).WithoutDial();
+
+    private static IEnumerable<ServiceFact> Counted(IEnumerable<ServiceFact> facts, Sump? sump) => facts.Select(fact => Counted(fact, sump));
+
+    // An account of an oil change counts as a completion by the fraction that it shows was exchanged.
+    private static ServiceFact Counted(ServiceFact fact, Sump? sump) => fact is OilChangeRecord record ? AsCompletion(record, sump) : fact;
 
     private static string? TaskOf(ServiceFact fact) => fact switch
     {

@@ -58,19 +58,27 @@ public sealed class ServiceHistory
     {
         Guard.Date(asOf);
         IReadOnlyList<ServiceFact> all = Guard.Items(facts);
-        MeterHistoryBuilder readings = new(Guard.NotNull(meter));
+        List<ServiceFact> counted = [.. all.Where(fact => fact.Date <= asOf || fact is PlannedLayUp)];
+        MeterHistory history = MeterOf(Guard.NotNull(meter), counted);
         List<Finding> findings = [];
-        List<ServiceFact> counted = new(all.Count);
-        int later = 0;
-        foreach (ServiceFact fact in all)
+        int later = all.Count - counted.Count;
+        findings.AddRange(history.Findings);
+        if (later > 0)
         {
-            if (fact.Date > asOf && fact is not PlannedLayUp)
-            {
-                later++;
-                continue;
-            }
+            findings.Add(SchedulingRules.AfterToday.On(
+                "log", Figure.Of("entries", later, FigureUnit.Number), Figure.Of("today", asOf)));
+        }
 
-            counted.Add(fact);
+        ServiceStep[] steps = InOrder(counted, history, findings);
+        return new(asOf, history, steps, LayUpPeriods(counted), findings.AsReadOnly());
+    }
+
+    /// <summary>Every dial value in the facts, on one scale.</summary>
+    internal static MeterHistory MeterOf(HourMeter meter, IEnumerable<ServiceFact> facts)
+    {
+        MeterHistoryBuilder readings = new(meter);
+        foreach (ServiceFact fact in facts)
+        {
             if (fact is MeterChange change)
             {
                 readings.Add(change);
@@ -81,16 +89,7 @@ public sealed class ServiceHistory
             }
         }
 
-        MeterHistory history = readings.Build();
-        findings.AddRange(history.Findings);
-        if (later > 0)
-        {
-            findings.Add(SchedulingRules.AfterToday.On(
-                "log", Figure.Of("entries", later, FigureUnit.Number), Figure.Of("today", asOf)));
-        }
-
-        ServiceStep[] steps = InOrder(counted, history, findings);
-        return new(asOf, history, steps, LayUpPeriods(counted), findings.AsReadOnly());
+        return readings.Build();
     }
 
     private static ServiceStep[] InOrder(List<ServiceFact> facts, MeterHistory history, List<Finding> findings)

@@ -57,6 +57,32 @@ public sealed class TensionerFindingsTest
         Assert.False(BeltExamination.Of(drive.Route("crank", "tensioner", "pump"), RotationalSpeed.FromRevolutionsPerMinute(2000)).Tension.IsKnown);
     }
 
+    /// <summary>A bracket's small roller stands in the middle of the arm's way: belts of lengths on either side of it have a place, one between has none.</summary>
+    [Theory]
+    [InlineData(148, null)]
+    [InlineData(160, "BELT-030")]
+    [InlineData(172, null)]
+    public void BeltLength_InAGapOfTheTravel_HasNoPlaceForTheArm(double armDegrees, string? code)
+    {
+        Length length = PastARoller(armDegrees, roller: false).Route("crank", "tensioner", "pump").Measure().Value.EffectiveLength;
+        BeltCheck check = PastARoller(148, roller: true).WithBelt(RibbedBelt.Pk(6, length, Length.Zero)).Route("crank", "tensioner", "pump").Check();
+        Assert.Equal(code, check.Findings.Select(finding => finding.Code).SingleOrDefault(found => found is "BELT-012" or "BELT-013" or "BELT-015" or "BELT-030"));
+        Assert.Equal(code is null, check.Tensioner.Value.Arm.IsKnown);
+    }
+
+    private static BeltDrive PastARoller(double drawnDegrees, bool roller)
+    {
+        (double sin, double cos) = Math.SinCos(drawnDegrees * Math.PI / 180);
+        (double rollerSin, double rollerCos) = Math.SinCos(160 * Math.PI / 180);
+        BeltDriveBuilder builder = BeltDrive.SeenFromPulleyEnd(Sense.CounterClockwise).WithCentersKnownTo(0)
+            .Grooved("crank", 0, 0, 100)
+            .Grooved("pump", 0, 300, 100)
+            .Smooth("tensioner", 115 + (60 * cos), 150 + (60 * sin), 40);
+        return (roller ? builder.Smooth("roller", 115 + (33.5 * rollerCos), 150 + (33.5 * rollerSin), 10) : builder)
+            .WithTensioner(Tensioner.Automatic("tensioner", 115, 150, 145, 175))
+            .Build();
+    }
+
     private static Length At160() => Swinging(150, 210, 160, null).Measure().Value.EffectiveLength;
 
     private static BeltRouting Swinging(double from, double to, double drawnDegrees, Sense? pushes)

@@ -123,7 +123,7 @@ public sealed class OilSelectionTest
         Assert.Equal(Suitability.Accepted, OilSelection.Among("15W-40").ForColdestStart(F(5)).Ranked[0].Suitability);
         Assert.Equal(Suitability.Accepted, OilSelection.Among("15W-40").ForColdestStart(Temperature.FromKelvins(258.15)).Ranked[0].Suitability);
         OilSelection selection = OilSelection.Among("10W-30", "15W-40").ForColdestStart(F(1.4));
-        Assert.Contains("floor -4 °F = SAE J300 cranking -13 °F + 9 °F difference", selection.Explain(DisplayUnits.UsCustomary).ToString(), StringComparison.Ordinal);
+        Assert.Contains("floor -4 °F = SAE J300 cranking -13 °F + 9 °F", selection.Explain(DisplayUnits.UsCustomary).ToString(), StringComparison.Ordinal);
         Assert.StartsWith("10W-30 for a start at -17 °C", selection.Explain(DisplayUnits.Metric).Answer, StringComparison.Ordinal);
     }
 
