@@ -15,5 +15,6 @@ internal enum EntryKind
     LaidUp,
     Commissioned,
     PlannedLayUp,
+    ImpellerInspection,
     Withdrawal,
 }

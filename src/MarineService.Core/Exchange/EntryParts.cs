@@ -66,6 +66,8 @@ internal sealed class EntryParts
 
     internal bool? Reconstructed { get; set; }
 
+    internal ImpellerParts? Impeller { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -93,6 +95,7 @@ internal sealed class EntryParts
         EntryKind.Event => ServiceEvent.Of(Event!, Date!.Value, Dial),
         EntryKind.Duty => DutyChange.Of(Date!.Value, Conditions!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
+        EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
         EntryKind.PlannedLayUp => PlannedLayUp.Between(Date!.Value, Until!.Value),

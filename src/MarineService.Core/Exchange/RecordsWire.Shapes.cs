@@ -24,9 +24,10 @@ internal static partial class RecordsWire
     private const int EngineZeroMember = 22;
     private const int CorrectsMember = 27;
     private const int ReconstructedMember = 28;
+    private const int ImpellerMember = 29;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1)];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), ImpellerMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -43,6 +44,7 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.LaidUp] = ([], [DialMember]);
         shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
         shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
+        shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
         shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
         return shapes;
     }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -66,6 +67,7 @@ internal static partial class RecordsWire
         ServiceEvent => EntryKind.Event,
         DutyChange => EntryKind.Duty,
         TopUp => EntryKind.TopUp,
+        ImpellerInspection => EntryKind.ImpellerInspection,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -103,6 +105,10 @@ internal static partial class RecordsWire
             case TopUp topUp:
                 writer.Text(names[FluidMember], topUp.Fluid);
                 WriteAmount(writer, names[AmountMember], topUp.Amount);
+                break;
+            case ImpellerInspection inspection:
+                writer.WritePropertyName(names[ImpellerMember]);
+                CoolingWire.Write(writer, inspection);
                 break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);

@@ -40,7 +40,8 @@ internal static partial class RecordsWire
         "evidence",
         "note",
         "corrects",
-        "reconstructed");
+        "reconstructed",
+        "impeller");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -136,7 +137,8 @@ internal static partial class RecordsWire
                 case 25: parts.Evidence = ReadEvidence(ref json); break;
                 case 26: parts.Note = json.NotBlank(); break;
                 case 27: parts.Corrects = json.NotBlank(); break;
-                default: parts.Reconstructed = json.YesOrNo(); break;
+                case 28: parts.Reconstructed = json.YesOrNo(); break;
+                default: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
             }
 
             json.EndMember();
@@ -183,6 +185,11 @@ internal static partial class RecordsWire
         if (parts.Until is { } until && parts.Date is { } from && until <= from)
         {
             json.NoteMeaning("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
+        }
+
+        if (parts.Impeller?.FittedOn is { } fitted && parts.Date is { } looked && fitted > looked)
+        {
+            json.NoteMeaning("/impeller/fittedOn", NodaTime.Text.LocalDatePattern.Iso.Format(fitted), "a date on or before the date of the inspection");
         }
 
         if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
@@ -11,13 +12,13 @@ namespace MarineService.Core.Exchange;
 internal static class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "rawWater");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "rawWater");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -35,6 +36,7 @@ internal static class SpecificationsWire
         List<ServiceTask?>? tasks = null;
         PermittedOils? permitted = null;
         LabelledOil? fitted = null;
+        RawWaterSystem? rawWater = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -48,6 +50,7 @@ internal static class SpecificationsWire
                 case 3: tasks = SchedulingWire.ReadTasks(ref json, hoursAllowed: true); break;
                 case 4: permitted = OilsWire.ReadPermitted(ref json); break;
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
+                case 6: rawWater = CoolingWire.ReadSystem(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -73,6 +76,7 @@ internal static class SpecificationsWire
 
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
+        sheet = rawWater is null ? sheet : sheet.WithRawWater(rawWater);
         return fitted is null ? sheet : sheet.WithFittedOil(fitted);
     }
 
@@ -153,6 +157,12 @@ internal static class SpecificationsWire
         {
             writer.WritePropertyName(names[5]);
             OilsWire.Write(writer, specification.FittedOil);
+        }
+
+        if (specification.RawWater is not null)
+        {
+            writer.WritePropertyName(names[6]);
+            CoolingWire.Write(writer, specification.RawWater);
         }
     }
 

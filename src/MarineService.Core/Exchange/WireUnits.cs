@@ -38,6 +38,8 @@ internal sealed class WireUnits
 
     internal static WireUnits TemperatureDifference { get; } = new(("K", value => value));
 
+    internal static WireUnits Angle { get; } = new(("deg", value => value));
+
     internal string Canonical { get; }
 
     internal JsonEncodedText CanonicalText { get; }
