@@ -1,7 +1,6 @@
 using MarineService.Core.Internal;
 using NodaTime;
 using UnitsNet;
-using Duration = UnitsNet.Duration;
 
 namespace MarineService.Core.Cooling;
 

@@ -23,6 +23,7 @@ public sealed class CircuitPlace
     /// <param name="kind">What stands there.</param>
     /// <param name="name">What it is called, when the kind alone does not say; null or not blank.</param>
     /// <returns>The place.</returns>
+    /// <exception cref="ArgumentNullException">Never; a name may be left out.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a defined value.</exception>
     public static CircuitPlace Of(CircuitPlaceKind kind, string? name = null) =>

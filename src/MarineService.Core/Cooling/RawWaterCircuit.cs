@@ -36,25 +36,26 @@ public sealed class RawWaterCircuit
     public static RawWaterCircuit Of(params CircuitPlace[] places)
     {
         IReadOnlyList<CircuitPlace> all = Guard.Items(places);
-        return Check(all).FirstOrDefault() is ListFault fault
-            ? throw new ArgumentException(fault.ToString(), nameof(places))
-            : OfChecked(all);
+        IReadOnlyList<ListFault> faults = Check(all);
+        return faults.Count > 0 ? throw new ArgumentException(faults[0].ToString(), nameof(places)) : OfChecked(all);
     }
 
     /// <summary>A circuit of places that need no names of their own.</summary>
-    /// <param name="places">The kinds in the order of flow: one raw-water pump, none twice, outlet last.</param>
+    /// <param name="kinds">The kinds in the order of flow: one raw-water pump, none twice, outlet last.</param>
     /// <returns>The circuit.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="places"/> is null.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="kinds"/> is null.</exception>
     /// <exception cref="ArgumentException">There is not exactly one pump, a kind occurs twice, or something comes after the outlet.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A kind is not a defined value.</exception>
-    public static RawWaterCircuit Of(params CircuitPlaceKind[] places)
+    public static RawWaterCircuit Of(params CircuitPlaceKind[] kinds)
     {
-        foreach (CircuitPlaceKind kind in Guard.NotNull(places))
+        foreach (CircuitPlaceKind kind in Guard.NotNull(kinds))
         {
-            Guard.Defined(kind, nameof(places));
+            Guard.Defined(kind, nameof(kinds));
         }
 
-        return Of(Array.ConvertAll(places, kind => CircuitPlace.Of(kind)));
+        CircuitPlace[] places = Array.ConvertAll(kinds, kind => CircuitPlace.Of(kind));
+        IReadOnlyList<ListFault> faults = Check(places);
+        return faults.Count > 0 ? throw new ArgumentException(faults[0].ToString(), nameof(kinds)) : OfChecked(Array.AsReadOnly(places));
     }
 
     /// <summary>Where to look for a missing piece: in the pump, then with the flow to the outlets, then back on the suction side.</summary>

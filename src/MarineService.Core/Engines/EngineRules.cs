@@ -39,4 +39,12 @@ public static class EngineRules
         "Hours run without a meter are an estimate",
         "{unmetered} were run without a meter before the meter was changed on {date}; all hours from here on rest on that estimate",
         Citation.CommonPractice);
+
+    /// <summary>The same meter change entered twice.</summary>
+    public static FindingRule ChangeEnteredTwice { get; } = new(
+        "METER-005",
+        Severity.Note,
+        "Two identical meter changes count once",
+        "the meter change of {date} was entered twice and counts once",
+        Citation.ProjectChoice);
 }

@@ -50,4 +50,17 @@ public sealed class MeterChange : ServiceFact
 
         return new(date, oldFinal, newInitial, unmetered, deadSince, newMeter);
     }
+
+    /// <summary>Date, then the old meter's end, then all else that tells two changes apart; 0 when they say the same.</summary>
+    internal int CompareTo(MeterChange other)
+    {
+        int order = Date.CompareTo(other.Date);
+        order = order != 0 ? order : Nullable.Compare(OldFinal, other.OldFinal);
+        order = order != 0 ? order : NewInitial.CompareTo(other.NewInitial);
+        order = order != 0 ? order : Unmetered.CompareTo(other.Unmetered);
+        order = order != 0 ? order : Nullable.Compare(DeadSince, other.DeadSince);
+        order = order != 0 ? order : (NewMeter is null).CompareTo(other.NewMeter is null);
+        order = order != 0 ? order : Nullable.Compare(NewMeter?.Modulus, other.NewMeter?.Modulus);
+        return order != 0 ? order : Nullable.Compare(NewMeter?.Drive, other.NewMeter?.Drive);
+    }
 }

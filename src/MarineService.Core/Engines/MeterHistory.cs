@@ -119,6 +119,9 @@ public sealed class MeterHistory
         return null;
     }
 
+    /// <summary>Whether a reading was accepted on a day.</summary>
+    internal bool HasReadingOn(int day) => FirstAfter(day) is > 0 and int after && _points[after - 1].Day == day;
+
     /// <summary>Whether a reading was accepted after a day.</summary>
     internal bool HasReadingAfter(int day) => _points.Length > 0 && _points[_points.Length - 1].Day > day;
 

@@ -26,14 +26,18 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
     internal MeterHistory Build()
     {
         _readings.Sort();
-        _changes.Sort((left, right) => left.Date != right.Date
-            ? left.Date.CompareTo(right.Date)
-            : (left.OldFinal ?? EngineHours.Zero).CompareTo(right.OldFinal ?? EngineHours.Zero));
+        _changes.Sort((left, right) => left.CompareTo(right));
         int next = 0;
-        foreach (MeterChange change in _changes)
+        for (int i = 0; i < _changes.Count; i++)
         {
-            next = TakeOldMeter(next, change);
-            Apply(change);
+            if (i > 0 && _changes[i].CompareTo(_changes[i - 1]) == 0)
+            {
+                _findings.Add(EngineRules.ChangeEnteredTwice.On("hour meter", Figure.Of("date", _changes[i].Date)));
+                continue;
+            }
+
+            next = TakeOldMeter(next, _changes[i]);
+            Apply(_changes[i]);
         }
 
         for (; next < _readings.Count; next++)
@@ -109,6 +113,12 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
     private void Take((int Day, long Dial, ReadingSource Source) reading)
     {
         (int day, long dial, ReadingSource source) = reading;
+        if (day == _lastDay && dial == _lastDial)
+        {
+            // Read twice on one day: the better source, which comes first, has said it.
+            return;
+        }
+
         Figure shown = Figure.Of("dial", EngineHours.FromThousandths(dial));
         Figure date = Figure.Of("date", CalendarDay.ToDate(day));
         if (_modulus is long modulus && dial >= modulus)

@@ -77,11 +77,11 @@ public sealed class ComplianceItem
         }
 
         int days = occurrence.DaysLate ?? int.MinValue;
-        int dayTolerance = occurrence.Months is int months ? IntervalMath.ToleranceDays(months, percent) : 0;
+        int dayTolerance = occurrence.DueAt.ToleranceDays(percent);
         bool hoursCount = occurrence.Due.Hours is not null;
         decimal least = !hoursCount ? decimal.MinValue : leastHours ?? decimal.MinValue;
         decimal most = !hoursCount ? decimal.MinValue : mostHours ?? decimal.MaxValue;
-        decimal tolerance = occurrence.Hours is EngineHours limb ? IntervalMath.ToleranceHours(limb.Thousandths, percent) / 1000m : 0m;
+        decimal tolerance = occurrence.DueAt.ToleranceHours(percent) / 1000m;
         return days > dayTolerance || least > tolerance ? ComplianceVerdict.Exceeded
             : most > tolerance ? ComplianceVerdict.CannotBeShown
             : days > 0 || most > 0 ? ComplianceVerdict.KeptWithinTolerance

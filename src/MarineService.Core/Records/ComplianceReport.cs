@@ -43,8 +43,9 @@ public sealed class ComplianceReport
     private static double Excess(ComplianceItem item)
     {
         ServiceOccurrence occurrence = item.Occurrence;
-        double hours = occurrence.HoursLate is decimal late && occurrence.Hours is EngineHours limb ? (double)(late / limb.ToHours()) : 0;
-        double days = occurrence.DaysLate is int daysLate && occurrence.Months is int months ? daysLate / (30.0 * months) : 0;
+        DueAt due = occurrence.DueAt;
+        double hours = occurrence.HoursLate is decimal late && due.Limb > 0 ? (double)late * 1000 / due.Limb : 0;
+        double days = occurrence.DaysLate is int daysLate && due.Months > 0 ? daysLate / (30.0 * due.Months) : 0;
         return Math.Max(hours, days);
     }
 }

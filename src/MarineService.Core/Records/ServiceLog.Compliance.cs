@@ -34,6 +34,9 @@ public sealed partial class ServiceLog
         ServiceHistory history = History(specification, asOf, engine);
         DueList due = Scheduling.DueList.Evaluate(specification.Plan, history, engine);
         int[] completed = Scheduling.DueList.CompletedTasks(specification.Plan, history);
+        ILookup<LocalDate, LogEntry> entries = Standing()
+            .Where(entry => entry.Scope == engine && entry.Fact is Completion)
+            .ToLookup(entry => entry.Fact!.Date);
         List<ComplianceItem> items = [];
         List<Finding> findings = [];
         foreach (ServiceTask task in specification.Tasks)
@@ -41,7 +44,7 @@ public sealed partial class ServiceLog
             decimal tolerance = basis == ComplianceBasis.Warranty ? task.MakerTolerancePercent ?? 0m : task.TolerancePercent;
             foreach (ServiceOccurrence occurrence in Scheduling.DueList.Occurrences(specification.Plan, history, specification.Plan.IndexOf(task.Id), completed))
             {
-                items.Add(new(occurrence, tolerance, GradeOf(specification.Plan, task, occurrence, engine)));
+                items.Add(new(occurrence, tolerance, GradeOf(specification.Plan, task, occurrence, entries)));
                 Report(items[items.Count - 1], findings);
             }
 
@@ -63,22 +66,22 @@ public sealed partial class ServiceLog
             return null;
         }
 
-        ServiceInterval interval = due.Basis == DueBasis.FirstService ? due.Task.FirstService! : due.Task.Interval;
-        bool late = (due.DaysLeft is int days && -days > IntervalMath.ToleranceDays(interval.Months ?? 1, tolerance))
-            || (due.HoursLeft is decimal hours
-                && -hours > IntervalMath.ToleranceHours((interval.Hours ?? EngineHours.Zero).Thousandths, tolerance) / 1000m);
-        return late
-            ? new(due.Task, due.IntervalAt, due.Basis == DueBasis.FirstService, null, null, interval.Months, interval.Hours)
-            : null;
+        bool late = (due.DaysLeft is int days && -days > due.IntervalAt.ToleranceDays(tolerance))
+            || (due.HoursLeft is decimal hours && -hours > due.IntervalAt.ToleranceHours(tolerance) / 1000m);
+        return late ? new(due.Task, due.IntervalAt, due.Basis == DueBasis.FirstService, null, null) : null;
     }
 
-    private EvidenceGrade? GradeOf(TaskPlan plan, ServiceTask task, ServiceOccurrence occurrence, string engine)
+    private static EvidenceGrade? GradeOf(TaskPlan plan, ServiceTask task, ServiceOccurrence occurrence, ILookup<LocalDate, LogEntry> entries)
     {
-        EvidenceGrade? best = null;
-        foreach (LogEntry entry in Standing())
+        if (occurrence.DoneOn is not LocalDate done)
         {
-            if (entry.Scope == engine && entry.Fact is Completion completion && completion.Date == occurrence.DoneOn
-                && plan.IndexOf(completion.TaskId) is >= 0 and int done && plan.Covers(done, plan.IndexOf(task.Id))
+            return null;
+        }
+
+        EvidenceGrade? best = null;
+        foreach (LogEntry entry in entries[done])
+        {
+            if (plan.IndexOf(((Completion)entry.Fact!).TaskId) is >= 0 and int completed && plan.Covers(completed, plan.IndexOf(task.Id))
                 && (best is null || entry.Grade > best))
             {
                 best = entry.Grade;

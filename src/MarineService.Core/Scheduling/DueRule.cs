@@ -47,10 +47,10 @@ internal static class DueRule
     private static void ByInterval(ServiceTask task, in TaskState state, ServiceHistory history, ref TaskVerdict verdict)
     {
         int today = history.AsOfDay;
-        DueAt due = TaskReplay.Due(in state, task, history, today, out int suspended);
+        DueAt due = NextDuePoint.Of(in state, task, history, today, out int suspended);
         verdict.SuspendedDays = suspended;
         ServiceInterval interval = state.Interval ?? task.Interval!;
-        if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null && state.StatedDay is null))
+        if (!state.HasRecord || (task.AnchorPolicy == AnchorPolicy.FixedGrid && state.GridOrigin is null))
         {
             (verdict.Status, verdict.Basis, verdict.Governs) = (DueStatus.Due, DueBasis.NoRecord, GoverningLimb.UnknownHistory);
             verdict.Due = new(today, verdict.Now?.Estimate.Thousandths);
@@ -62,8 +62,8 @@ internal static class DueRule
         verdict.Basis = state.Basis;
         verdict.IntervalDue = due;
         verdict.Due = due;
-        (DueStatus status, double used) hours = Hours(task, in state, history, interval, due, ref verdict);
-        (DueStatus status, double used) calendar = Calendar(task, in state, history, interval, due, ref verdict);
+        (DueStatus status, double used) hours = Hours(task, in state, history, due, ref verdict);
+        (DueStatus status, double used) calendar = Calendar(task, in state, history, due, ref verdict);
         verdict.Status = hours.status > calendar.status ? hours.status : calendar.status;
         verdict.UsedFraction = Math.Max(hours.used, calendar.used);
         verdict.Governs = Governing(verdict.HoursLimb == LimbState.Known, hours, verdict.CalendarLimb == LimbState.Known, calendar);
@@ -74,39 +74,43 @@ internal static class DueRule
     }
 
     private static (DueStatus Status, double Used) Hours(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
     {
-        if (interval.Hours is null && due.Hours is null)
+        if (due.Limb == 0 && due.Hours is null)
         {
             return default;
         }
 
-        // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
-        // Hours never go back: what the last reading has reached already stays reached.
-        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
-        if (due.Hours is not long at || verdict.Now is null || !(history.Meter.HasReadingAfter(since) || since == history.AsOfDay || verdict.Now.Estimate.Thousandths >= at))
+        verdict.HoursLimb = LimbState.Unknown;
+        if (due.Hours is not long at || verdict.Now is null)
         {
-            verdict.HoursLimb = LimbState.Unknown;
+            return default;
+        }
+
+        long now = verdict.Now.Estimate.Thousandths;
+        long left = at - now;
+        DueStatus status = IntervalMath.ByHours(left, due.Limb, due.ToleranceHours(task.TolerancePercent));
+
+        // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
+        // Hours never go back: what the last reading has brought near or reached already stays so.
+        int since = state.LastDoneDay ?? state.AnchorDay ?? int.MinValue;
+        if (status == DueStatus.NotDue && since != history.AsOfDay && !history.Meter.HasReadingAfter(since))
+        {
             return default;
         }
 
         verdict.HoursLimb = LimbState.Known;
-        long now = verdict.Now.Estimate.Thousandths;
-        long left = at - now;
         verdict.HoursLeft = left;
-        long limb = interval.Hours?.Thousandths ?? 0;
-        decimal factor = FactorNow(task, history);
-        long effective = IntervalMath.Scale(limb, factor);
-        double used = limb == 0 ? 0
+        double used = due.Limb == 0 ? 0
             : state.AnchorHoursKnown
                 ? IntervalMath.UsedHours(
-                    state.AnchorHours, state.AnchorDay ?? int.MinValue, now, limb, task, history.DutyChanges, history.AsOfDay)
-                : Math.Max(0, 1 - ((double)left / effective));
-        return (IntervalMath.ByHours(left, effective, IntervalMath.ToleranceHours(effective, task.TolerancePercent)), used);
+                    state.AnchorHours, state.AnchorDay ?? int.MinValue, now, state.Interval!.Hours!.Value.Thousandths, task, history.DutyChanges, history.AsOfDay)
+                : Math.Max(0, 1 - ((double)left / due.Limb));
+        return (status, used);
     }
 
     private static (DueStatus Status, double Used) Calendar(
-        ServiceTask task, in TaskState state, ServiceHistory history, ServiceInterval interval, DueAt due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
     {
         if (due.Day is not int at)
         {
@@ -116,17 +120,11 @@ internal static class DueRule
         verdict.CalendarLimb = LimbState.Known;
         int left = at - history.AsOfDay;
         verdict.DaysLeft = left;
-        int months = IntervalMath.Scale(interval.Months ?? 1, FactorNow(task, history));
-        int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, (interval.Months ?? 1) * (state.GridNext - 1))
-            : state.AnchorDay ?? CalendarDay.PlusMonths(at, -months);
+        int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, due.Months * (state.GridNext - 1))
+            : state.AnchorDay ?? CalendarDay.PlusMonths(at, -Math.Max(1, due.Months));
         double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
-        return (IntervalMath.ByCalendar(left, months, IntervalMath.ToleranceDays(months, task.TolerancePercent)), used);
+        return (IntervalMath.ByCalendar(left, due.Months, due.ToleranceDays(task.TolerancePercent)), used);
     }
-
-    private static decimal FactorNow(ServiceTask task, ServiceHistory history) =>
-        history.DutyChanges.Length == 0 || task.SevereDuty.Count == 0
-            ? 1m
-            : new DutyWalk(task, history.DutyChanges, history.AsOfDay).StartByDay(history.AsOfDay);
 
     // Once a limb is reached, the reached one governs; before that the one with the larger used share (INTERVAL-30).
     private static GoverningLimb Governing(

@@ -28,7 +28,7 @@ internal static class IntervalMath
 
     /// <summary>INTERVAL-05: due soon within 30 days, three days a month for short intervals. Source: see that rule.</summary>
     internal static DueStatus ByCalendar(int left, int months, int tolerance) =>
-        left > 0 ? (left <= Math.Min(30, 3 * months) ? DueStatus.DueSoon : DueStatus.NotDue)
+        left > 0 ? (left <= Math.Min(30, 3 * Math.Max(1, months)) ? DueStatus.DueSoon : DueStatus.NotDue)
         : -left <= tolerance ? DueStatus.Due
         : DueStatus.Overdue;
 
@@ -39,15 +39,18 @@ internal static class IntervalMath
     /// <param name="task">Whose factors count.</param>
     /// <param name="duties">Changes of duty in the order of time.</param>
     /// <param name="untilDay">Later changes are not known yet.</param>
-    internal static long DueHours(long anchor, int anchorDay, long interval, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
+    /// <param name="factor">The factor in force where the life is used up.</param>
+    internal static long DueHours(
+        long anchor, int anchorDay, long interval, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay, out decimal factor)
     {
+        factor = 1m;
         if (duties.Length == 0 || task.SevereDuty.Count == 0)
         {
             return anchor + interval;
         }
 
         DutyWalk walk = new(task, duties, untilDay);
-        decimal factor = walk.StartByHours(anchor, anchorDay);
+        factor = walk.StartByHours(anchor, anchorDay);
         decimal remaining = interval;
         long position = anchor;
         while (walk.NextByHours(out long at, out decimal next))
@@ -95,15 +98,17 @@ internal static class IntervalMath
     }
 
     /// <summary>INTERVAL-17 for the calendar: each day uses up one day of the interval in force; one duty throughout is plain month addition. Source: see that rule.</summary>
-    internal static int DueDay(int anchorDay, int months, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay)
+    internal static int DueDay(
+        int anchorDay, int months, ServiceTask task, ReadOnlySpan<ServiceStep> duties, int untilDay, out decimal factor)
     {
+        factor = 1m;
         if (duties.Length == 0 || task.SevereDuty.Count == 0)
         {
             return CalendarDay.PlusMonths(anchorDay, months);
         }
 
         DutyWalk walk = new(task, duties, untilDay);
-        decimal factor = walk.StartByDay(anchorDay);
+        factor = walk.StartByDay(anchorDay);
         int length = CalendarDay.PlusMonths(anchorDay, Scale(months, factor)) - anchorDay;
         decimal remaining = 1m;
         int position = anchorDay;
@@ -117,7 +122,8 @@ internal static class IntervalMath
 
             remaining -= used;
             position = at;
-            length = CalendarDay.PlusMonths(anchorDay, Scale(months, next)) - anchorDay;
+            factor = next;
+            length = CalendarDay.PlusMonths(anchorDay, Scale(months, factor)) - anchorDay;
         }
 
         return position + (int)decimal.Floor(remaining * length);

@@ -58,7 +58,7 @@ internal static class LayUpRules
         verdict.Basis = DueBasis.Commissioning;
         if (Holding(history, history.AsOfDay) is LayUpPeriod layUp)
         {
-            if (layUp.To is not null && !(state.LastDoneDay >= layUp.FromDay))
+            if (layUp.To is not null && !IsDoneFor(layUp, in state))
             {
                 DueOn(layUp.ToDay, history, ref verdict);
             }
@@ -66,7 +66,7 @@ internal static class LayUpRules
             return;
         }
 
-        if (Last(history) is LayUpPeriod last && !(state.LastDoneDay >= last.FromDay))
+        if (Last(history) is LayUpPeriod last && !IsDoneFor(last, in state))
         {
             DueRule.AtOnce(ref verdict, DueBasis.Commissioning, last.ToDay, null, history.AsOfDay);
         }
@@ -85,6 +85,10 @@ internal static class LayUpRules
         laidUpAt = hours ?? 0;
         return RanSince(history, layUp.FromDay, hours, out ran);
     }
+
+    // Work of the lay-up day itself put the boat to rest; it did not bring her out.
+    private static bool IsDoneFor(LayUpPeriod layUp, in TaskState state) =>
+        state.LastDoneDay > layUp.FromDay || state.LastDoneDay >= layUp.ToDay;
 
     // A planned day ahead: due soon within the 30 days of INTERVAL-05.
     private static void DueOn(int day, ServiceHistory history, ref TaskVerdict verdict)

@@ -8,15 +8,14 @@ namespace MarineService.Core.Scheduling;
 public sealed class ServiceOccurrence
 {
     internal ServiceOccurrence(
-        ServiceTask task, DueAt due, bool isFirstService, LocalDate? doneOn, HoursEstimate? doneAt, int? months, EngineHours? hours)
+        ServiceTask task, DueAt due, bool isFirstService, LocalDate? doneOn, HoursEstimate? doneAt)
     {
         Task = task;
+        DueAt = due;
         Due = new(due);
         IsFirstService = isFirstService;
         DoneOn = doneOn;
         DoneAt = doneAt;
-        Months = months;
-        Hours = hours;
         DaysLate = due.Day is int day && doneOn is LocalDate done ? CalendarDay.Of(done) - day : null;
     }
 
@@ -47,9 +46,8 @@ public sealed class ServiceOccurrence
     /// <summary>The most hours that <see cref="HoursLate"/> may be, by the readings.</summary>
     public decimal? MostHoursLate => Late(DoneAt?.Upper);
 
-    internal int? Months { get; }
-
-    internal EngineHours? Hours { get; }
+    /// <summary>The due point with the interval in force there, on which the tolerance is measured.</summary>
+    internal DueAt DueAt { get; }
 
     /// <summary>First and last day on which the task counts as done on time, under a tolerance.</summary>
     /// <param name="tolerancePercent">From 0 to 50 % of the interval.</param>
@@ -57,10 +55,8 @@ public sealed class ServiceOccurrence
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerancePercent"/> is outside its range.</exception>
     public (LocalDate From, LocalDate To)? Window(decimal tolerancePercent)
     {
-        Guard.InRange(tolerancePercent, 0m, 50m, "%");
-        return Due.Date is LocalDate date && Months is int months
-            ? (date.PlusDays(-IntervalMath.ToleranceDays(months, tolerancePercent)), date.PlusDays(IntervalMath.ToleranceDays(months, tolerancePercent)))
-            : null;
+        int days = DueAt.ToleranceDays(Guard.InRange(tolerancePercent, 0m, 50m, "%"));
+        return Due.Date is LocalDate date ? (date.PlusDays(-days), date.PlusDays(days)) : null;
     }
 
     private decimal? Late(EngineHours? done) => done is EngineHours at && Due.Hours is EngineHours due ? at.ToHours() - due.ToHours() : null;

@@ -18,13 +18,15 @@ internal readonly struct ServiceStep(ServiceFact fact, int day, HoursEstimate? h
         int order = Day.CompareTo(other.Day);
         order = order != 0 ? order : Nullable.Compare(Hours?.Estimate, other.Hours?.Estimate);
         order = order != 0 ? order : Rank(Fact).CompareTo(Rank(other.Fact));
-        return order != 0 ? order : (Fact, other.Fact) switch
+        order = order != 0 ? order : (Fact, other.Fact) switch
         {
             (Completion left, Completion right) => Compare(left, right),
             (ServiceEvent left, ServiceEvent right) => string.CompareOrdinal(left.Kind, right.Kind),
             (OpeningDuePoint left, OpeningDuePoint right) => Compare(left, right),
+            (EnteredService left, EnteredService right) => Compare(left, right),
             _ => 0,
         };
+        return order != 0 ? order : Compare(Hours, other.Hours);
     }
 
     // On one day at the same hours: the engine enters service, duty and opening state are set, something happens, then work is
@@ -46,7 +48,26 @@ internal readonly struct ServiceStep(ServiceFact fact, int day, HoursEstimate? h
     private static int Compare(Completion left, Completion right)
     {
         int order = string.CompareOrdinal(left.TaskId, right.TaskId);
-        return order != 0 ? order : (left.ExchangedFraction ?? 1m).CompareTo(right.ExchangedFraction ?? 1m);
+        order = order != 0 ? order : (left.ExchangedFraction ?? 1m).CompareTo(right.ExchangedFraction ?? 1m);
+        order = order != 0 ? order : Nullable.Compare(right.Dial, left.Dial);
+
+        // Of twins the first one counts: the one that is known less well.
+        return order != 0 ? order : Nullable.Compare(right.FractionUncertainty, left.FractionUncertainty);
+    }
+
+    // Of two zeros the smaller counts, from which the first service is due earlier: the last one entered is the one that stands.
+    private static int Compare(EnteredService left, EnteredService right)
+    {
+        int order = left.Rebuilt.CompareTo(right.Rebuilt);
+        return order != 0 ? order : right.EngineZero.CompareTo(left.EngineZero);
+    }
+
+    // The same hours may be known to different bounds where two meters were read on one day.
+    private static int Compare(HoursEstimate? left, HoursEstimate? right)
+    {
+        int order = Nullable.Compare(left?.Lower, right?.Lower);
+        order = order != 0 ? order : Nullable.Compare(left?.Upper, right?.Upper);
+        return order != 0 ? order : Nullable.Compare(left?.Quality, right?.Quality);
     }
 
     private static int Compare(OpeningDuePoint left, OpeningDuePoint right)

@@ -61,6 +61,9 @@ public sealed partial class TaskDue
             });
         }
 
+        AddIf(rules, Basis == DueBasis.LastDone && !_state.LastDoneInFull, IntervalRule.PartialExchange);
+        AddIf(rules, IsShortened, IntervalRule.SevereDuty);
+        AddIf(rules, DutyChanged, IntervalRule.LifeUsed);
         AddIf(rules, Status == DueStatus.DueSoon, IntervalRule.DueSoon);
         AddIf(rules, Status is DueStatus.Due or DueStatus.Overdue && Task.TolerancePercent > 0, IntervalRule.Tolerance);
         AddIf(rules, HoursLimb == LimbState.Unknown, IntervalRule.ReadingWanted);
@@ -82,6 +85,7 @@ public sealed partial class TaskDue
         IReadOnlyList<IntervalRule> rules = Rules();
         ExplanationBuilder lines = new($"{Task.Title}: {InWords(Status)}, {DueInWords}, {ReasonInWords}.");
         lines.AddIf(_state.Interval is not null, "interval", () => _state.Interval!.ToString());
+        lines.AddIf(IsShortened, "under duty", () => ShortenedInWords());
         lines.AddIf(LastDone is not null, "last done", () => LastDoneInWords());
         lines.AddIf(Basis == DueBasis.NewEngine || Basis == DueBasis.FirstService, "new", () =>
             $"entered service {LocalDatePattern.Iso.Format(AnchorDate!.Value)}, counted from {AnchorHours}");
@@ -123,8 +127,23 @@ public sealed partial class TaskDue
         }
     }
 
+    private bool IsShortened => _state.Interval is { } interval && !_intervalDue.IsNone
+        && (_intervalDue.Months < (interval.Months ?? 0) || _intervalDue.Limb < (interval.Hours?.Thousandths ?? 0));
+
+    // The due point does not lie one interval in force from the anchor: part of the life was used under another duty.
+    private bool DutyChanged =>
+        (_intervalDue.Hours is long hours && _state.AnchorHoursKnown && hours != _state.AnchorHours + _intervalDue.Limb)
+        || (_intervalDue.Day is int day && _state.AnchorDay is int anchor && _state.GridOrigin is null
+            && day - SuspendedDays != CalendarDay.PlusMonths(anchor, _intervalDue.Months));
+
     private bool AnchorMoved =>
         LastDone is not null && AnchorDate is not null && (AnchorDate != LastDone || (AnchorHours is EngineHours hours && LastDoneAt is { } done && hours != done.Estimate));
+
+    private string ShortenedInWords() => string.Join(" or ", new[]
+    {
+        _intervalDue.Limb > 0 ? EngineHours.FromThousandths(_intervalDue.Limb).ToString() : null,
+        _intervalDue.Months > 0 ? FormattableString.Invariant($"{_intervalDue.Months} months") : null,
+    }.Where(limb => limb is not null));
 
     private string LastDoneInWords()
     {

@@ -10,6 +10,8 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     private readonly ServiceTask _task = plan.Tasks[task];
     private readonly ReadOnlySpan<int> _completedTasks = completedTasks;
     private TaskState _state;
+    private TaskState _beforePartial;
+    private int _occurrencesBeforePartial;
 
     internal TaskState Run()
     {
@@ -40,61 +42,6 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         }
 
         return _state;
-    }
-
-    /// <summary>The due point that the state leads to, with what is known up to a day.</summary>
-    internal static DueAt Due(in TaskState state, ServiceTask task, ServiceHistory history, int untilDay, out int suspendedDays)
-    {
-        suspendedDays = 0;
-        if (!state.HasRecord || state.Interval is not ServiceInterval interval)
-        {
-            return default;
-        }
-
-        ReadOnlySpan<ServiceStep> duties = history.DutyChanges;
-        int? day = state.StatedDay;
-        if (day is null && interval.Months is int months)
-        {
-            day = task.AnchorPolicy == AnchorPolicy.FixedGrid
-                ? state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, months * state.GridNext) : null
-                : state.AnchorDay is int anchorDay ? IntervalMath.DueDay(anchorDay, months, task, duties, untilDay) : null;
-            if (day is int plain && state.AnchorDay is int from && task.LayUpRule == LayUpRule.Suspend)
-            {
-                suspendedDays = SuspendedDays(from, plain, history.LayUps, untilDay);
-                day = plain + suspendedDays;
-            }
-        }
-
-        long? hours = state.StatedHours;
-        long? safe = hours;
-        if (hours is null && interval.Hours is EngineHours limb && state.AnchorHoursKnown)
-        {
-            int anchorDay = state.AnchorDay ?? int.MinValue;
-            hours = IntervalMath.DueHours(state.AnchorHours, anchorDay, limb.Thousandths, task, duties, untilDay);
-            safe = state.AnchorLower == state.AnchorHours
-                ? hours
-                : IntervalMath.DueHours(state.AnchorLower, anchorDay, limb.Thousandths, task, duties, untilDay);
-        }
-
-        return new(day, hours, safe);
-    }
-
-    // INTERVAL-23: lay-up days between the anchor and the due day push the due day out, which may bring in more of them.
-    // While the end of a lay-up is not known it reaches to today.
-    private static int SuspendedDays(int from, int due, IReadOnlyList<LayUpPeriod> layUps, int untilDay)
-    {
-        int suspended = 0;
-        for (int i = 0; i < layUps.Count; i++)
-        {
-            int start = Math.Max(from, layUps[i].FromDay);
-            int end = layUps[i].To is null ? untilDay : layUps[i].ToDay;
-            if (start < due + suspended && end > start)
-            {
-                suspended += end - start;
-            }
-        }
-
-        return suspended;
     }
 
     private void Enter(in ServiceStep step, EnteredService entered)
@@ -132,6 +79,11 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             StatedDay = opening.DueDate is NodaTime.LocalDate date ? CalendarDay.Of(date) : null,
             StatedHours = opening.DueHours?.Thousandths,
         };
+        if (_task.AnchorPolicy == AnchorPolicy.FixedGrid)
+        {
+            // A stated date is one of the grid's own, and as good an origin as the first.
+            (_state.GridOrigin, _state.GridNext, _state.StatedDay) = (_state.StatedDay, 0, null);
+        }
     }
 
     private void Await(DueBasis basis, in ServiceStep step, string? kind)
@@ -181,21 +133,35 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             return;
         }
 
+        // A full change takes the place of a partial one of the same day: what was late is charged once, from before both.
+        bool again = _state.LastDoneDay == day && !_state.LastDoneInFull;
+        if (again && (completion.ExchangedFraction ?? 1m) == 1m)
+        {
+            _state = _beforePartial;
+            occurrences?.RemoveRange(_occurrencesBeforePartial, occurrences.Count - _occurrencesBeforePartial);
+            again = false;
+        }
+
         bool inFull = completion.ExchangedFraction is null or 1m || completed != task || _task.PartialExchange.ThresholdFraction is not null;
         if (completion.ExchangedFraction is decimal fraction && completed == task && !Credit(fraction, ref day, ref hours))
         {
             return;
         }
 
-        DueAt due = Due(in _state, _task, history, step.Day, out _);
+        DueAt due = NextDuePoint.Of(in _state, _task, history, step.Day, out _);
+        if (!inFull && !again)
+        {
+            (_beforePartial, _occurrencesBeforePartial) = (_state, occurrences?.Count ?? 0);
+        }
+
         if (_task.AnchorPolicy == AnchorPolicy.FixedGrid)
         {
             CloseGrid(in step);
         }
         else
         {
-            Note(due, _state.Basis == DueBasis.FirstService, in step);
-            Anchor(due, day, hours);
+            occurrences?.Add(new(_task, due, _state.Basis == DueBasis.FirstService, step.Fact.Date, step.Hours));
+            Anchor(due, day, hours, history.Meter.HasReadingOn(step.Day));
         }
 
         (_state.LastDoneDay, _state.LastDoneAt, _state.LastDoneInFull) = (step.Day, step.Hours, inFull);
@@ -230,28 +196,30 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     }
 
     // INTERVAL-06 to -08, each limb for itself (INTERVAL-10).
-    private void Anchor(DueAt due, int day, HoursEstimate? hours)
+    private void Anchor(DueAt due, int day, HoursEstimate? hours, bool wasRead)
     {
-        ServiceInterval interval = _state.Interval!;
-        _state.AnchorDay = Pick(day, due.Day, interval.Months is int months ? IntervalMath.ToleranceDays(months, _task.TolerancePercent) : 0);
+        _state.AnchorDay = (int)Pick(day, day, due.Day, due.ToleranceDays(_task.TolerancePercent));
         _state.AnchorHoursKnown = hours is not null;
         if (hours is not null)
         {
-            long tolerance = interval.Hours is EngineHours limb ? IntervalMath.ToleranceHours(limb.Thousandths, _task.TolerancePercent) : 0;
-            _state.AnchorHours = Pick(hours.Estimate.Thousandths, due.Hours, tolerance);
-            _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(hours.Lower.Thousandths, due.SafeHours, tolerance));
+            long tolerance = due.ToleranceHours(_task.TolerancePercent);
+            long lower = hours.Lower.Thousandths;
+            long done = hours.Estimate.Thousandths;
+
+            // Where no reading of the day says whether it fell inside the window, the lower bound decides: it rests on what was
+            // read before, so that a later reading, which moves the estimate, never moves the anchor across the window.
+            _state.AnchorHours = Pick(done, wasRead ? done : lower, due.Hours, tolerance);
+            _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(lower, lower, due.SafeHours, tolerance));
         }
 
         (_state.StatedDay, _state.StatedHours) = (null, null);
         (_state.HasRecord, _state.Basis, _state.Interval) = (true, DueBasis.LastDone, _task.Interval);
     }
 
-    private readonly int Pick(int done, int? due, int tolerance) => (int)Pick((long)done, due, tolerance);
-
-    private readonly long Pick(long done, long? due, long tolerance) => _task.AnchorPolicy switch
+    private readonly long Pick(long done, long shown, long? due, long tolerance) => _task.AnchorPolicy switch
     {
         AnchorPolicy.ChargeLateExcess when due is long at => Math.Min(done, at),
-        AnchorPolicy.SnapWithinWindow when due is long at && Math.Abs(done - at) <= tolerance => at,
+        AnchorPolicy.SnapWithinWindow when due is long at && Math.Abs(shown - at) <= tolerance => at,
         _ => done,
     };
 
@@ -271,18 +239,15 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             bool passedOver = next - tolerance <= step.Day;
             if (occurrences is not null)
             {
-                DueAt due = new(point, null);
+                DueAt due = new(point, null, months: months);
                 occurrences.Add(passedOver
-                    ? new(_task, due, isFirstService: false, null, null, months, null)
-                    : new(_task, due, isFirstService: false, step.Fact.Date, step.Hours, months, null));
+                    ? new(_task, due, isFirstService: false, null, null)
+                    : new(_task, due, isFirstService: false, step.Fact.Date, step.Hours));
             }
 
+            _state.Basis = DueBasis.Grid;
             _state.GridNext++;
             point = next;
         }
     }
-
-    private readonly void Note(DueAt due, bool first, in ServiceStep step) =>
-        occurrences?.Add(new(
-            _task, due, first, step.Fact.Date, step.Hours, _state.Interval!.Months, _state.Interval.Hours));
 }

@@ -30,6 +30,21 @@ public sealed class SourceRulesTest
         Assert.True(faults.Length == 0, string.Join('\n', faults));
     }
 
+    /// <summary>Examples are run by the documents' test, and again by strangers' programs with the packed package: no room without one.</summary>
+    [Fact]
+    public void EveryRoom_ShowsAnExampleInItsReadme()
+    {
+        string[] without =
+        [
+            .. from folder in Directory.EnumerateDirectories(Repository.LibrarySources).Order(StringComparer.Ordinal)
+               let readme = Path.Combine(folder, "README.md")
+               where Path.GetFileName(folder) is not "Internal" && File.Exists(readme)
+               where !File.ReadLines(readme).Contains("```csharp")
+               select Repository.Relative(readme),
+        ];
+        Assert.True(without.Length == 0, "No C# block in " + string.Join(", ", without));
+    }
+
     [Theory]
     [InlineData("Belts/Pulley.cs", "namespace MarineService.Core.Belts;\npublic sealed class Pulley;\ninternal static class Helper;\n", "")]
     [InlineData("Belts/Pulley.Shape.cs", "namespace MarineService.Core.Belts;\npublic sealed partial class Pulley;\n", "")]

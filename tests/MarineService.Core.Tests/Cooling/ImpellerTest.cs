@@ -166,11 +166,11 @@ public sealed class ImpellerTest
     [Fact]
     public void Circuit_WithoutExactlyOnePump_IsNamed()
     {
-        Assert.Throws<ArgumentException>("places", () => RawWaterCircuit.Of(CircuitPlaceKind.Seacock));
-        Assert.Throws<ArgumentException>("places", () => RawWaterCircuit.Of(Array.Empty<CircuitPlaceKind>()));
-        Assert.Throws<ArgumentException>("places", () => RawWaterCircuit.Of(CircuitPlaceKind.RawWaterPump, CircuitPlaceKind.RawWaterPump));
+        Assert.Throws<ArgumentException>("kinds", () => RawWaterCircuit.Of(CircuitPlaceKind.Seacock));
+        Assert.Throws<ArgumentException>("kinds", () => RawWaterCircuit.Of(Array.Empty<CircuitPlaceKind>()));
+        Assert.Throws<ArgumentException>("kinds", () => RawWaterCircuit.Of(CircuitPlaceKind.RawWaterPump, CircuitPlaceKind.RawWaterPump));
         Assert.Throws<ArgumentException>("places", () => RawWaterCircuit.Of(CircuitPlace.Of(CircuitPlaceKind.RawWaterPump, "a"), CircuitPlace.Of(CircuitPlaceKind.RawWaterPump, "b")));
-        Assert.Throws<ArgumentException>("places", () => RawWaterCircuit.Of(CircuitPlaceKind.RawWaterPump, CircuitPlaceKind.ExhaustOutlet, CircuitPlaceKind.Manifold));
+        Assert.Throws<ArgumentException>("kinds", () => RawWaterCircuit.Of(CircuitPlaceKind.RawWaterPump, CircuitPlaceKind.ExhaustOutlet, CircuitPlaceKind.Manifold));
     }
 
     [Fact]

@@ -16,6 +16,7 @@ public sealed class DocumentsTest
         .. new[] { Path.Combine(Repository.Root, "README.md") }
             .Concat(Directory.Exists(Path.Combine(Repository.Root, "docs")) ? Repository.Files(Path.Combine(Repository.Root, "docs"), "*.md") : [])
             .Concat(Repository.Files(Repository.LibrarySources, "*.md"))
+            .Append(Path.Combine(Repository.Root, "DEVELOPERS.md"))
             .Select(Repository.Relative)
             .Select(file => (file, MarkdownExample.In(file, File.ReadAllText(Path.Combine(Repository.Root, file))))),
     ];
@@ -37,6 +38,32 @@ public sealed class DocumentsTest
         // The sample is built once, for the project that tests the net10.0 build.
         string[] faults = ConsoleExample.SampleProgram is null ? [] : [.. Documents.SelectMany(document => ConsoleExample.Faults(document.Blocks))];
         Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    /// <summary>A block of a language that nobody looks at would be a promise that nobody keeps.</summary>
+    [Fact]
+    public void EveryBlock_IsOfALanguageThatIsLookedAt()
+    {
+        string[] faults =
+        [
+            .. Documents.SelectMany(document => document.Blocks).Where(block => block.NotRun is null && block.Language is not ("csharp" or "console" or "json" or "text"))
+                .Select(block => $"{block.Place}: a block of '{block.Language}'; mark it with <!-- not run: reason -->"),
+        ];
+        Assert.True(faults.Length == 0, string.Join('\n', faults));
+    }
+
+    /// <summary>The blocks are found at all: the front page has both kinds, and each guide that is there was read.</summary>
+    [Fact]
+    public void Documents_HaveTheirBlocksFound()
+    {
+        IReadOnlyList<MarkdownExample> frontPage = Documents.Single(document => document.File == "README.md").Blocks;
+        Assert.Contains(frontPage, block => block.Language == "csharp");
+        Assert.Contains(frontPage, block => block.Language == "console");
+        foreach ((string file, IReadOnlyList<MarkdownExample> blocks) in Documents)
+        {
+            int fences = File.ReadLines(Path.Combine(Repository.Root, file)).Count(line => line.TrimStart().StartsWith("```", StringComparison.Ordinal));
+            Assert.True(fences == 2 * blocks.Count, $"{file}: {fences} fences, but {blocks.Count} blocks found");
+        }
     }
 
     [Fact]

@@ -62,6 +62,9 @@ public sealed class DocumentSchemasTest
         }
     }
 
-    private static bool IsValid(JsonSchema schema, byte[] utf8) =>
-        schema.Evaluate(JsonDocument.Parse(utf8).RootElement, Options).IsValid;
+    private static bool IsValid(JsonSchema schema, byte[] utf8)
+    {
+        using JsonDocument document = JsonDocument.Parse(utf8);
+        return schema.Evaluate(document.RootElement, Options).IsValid;
+    }
 }

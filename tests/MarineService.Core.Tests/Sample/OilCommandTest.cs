@@ -56,9 +56,10 @@ public sealed class OilCommandTest : IDisposable
         string[] metric = Decisions(Run(arguments + " --json").Output);
         Assert.Equal(metric, Decisions(Run(arguments + " --json --units us").Output));
         Assert.NotEmpty(metric);
-        Assert.Equal(Run(arguments).Exit, Run(arguments + " --units us").Exit);
-        Assert.Contains("°F", Run(arguments + " --units us").Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("°C", Run(arguments + " --units us").Output, StringComparison.Ordinal);
+        (string us, _, int exit) = Run(arguments + " --units us");
+        Assert.Equal(Run(arguments).Exit, exit);
+        Assert.Contains("°F", us, StringComparison.Ordinal);
+        Assert.DoesNotContain("°C", us, StringComparison.Ordinal);
     }
 
     [Fact]

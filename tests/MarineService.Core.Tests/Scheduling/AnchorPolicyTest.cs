@@ -64,6 +64,55 @@ public sealed class AnchorPolicyTest
     }
 
     [Fact]
+    public void ChargeLateExcess_NearItsNextDuePoint_StaysDueSoonWithoutAnotherReading()
+    {
+        ServiceFact[] facts = [OpeningDuePoint.Of(Start, "task", null, Hours(350)), Completion.Passed("task", Start.PlusDays(30), Hours(440))];
+        Assert.Equal(DueStatus.DueSoon, Charged(Start.PlusDays(30), facts).Status);
+        Assert.Equal(DueStatus.DueSoon, Charged(Start.PlusDays(31), facts).Status);
+    }
+
+    // Due at 350 h, 60 % exchanged at 358 h, and the rest the same day after all: the 8 h are charged once.
+    [Theory]
+    [InlineData(358, 450)]
+    [InlineData(359, 450)]
+    public void FullChange_OnTheDayOfAPartialOne_ChargesWhatWasLate(int fullAt, int next)
+    {
+        ServiceTask oil = ServiceTask.Replace("oil", ServiceInterval.OfHours(Hours(100)))
+            .WithAnchorPolicy(AnchorPolicy.ChargeLateExcess).WithPartialExchange(PartialExchange.ProRata);
+        LocalDate day = Start.PlusDays(100);
+        ServiceHistory history = ServiceHistory.Of(
+            HourMeter.Plain,
+            [Completion.Of("oil", Start, Hours(250)), Completion.Partial("oil", day, Hours(358), 0.6m), Completion.Of("oil", day, Hours(fullAt))],
+            day);
+        Assert.Equal(Hours(next), DueList.Evaluate(TaskPlan.Of([oil]), history)["oil"].Due.Hours);
+        Assert.Equal([null, Hours(350)], DueList.Occurrences(TaskPlan.Of([oil]), history, "oil").Select(occurrence => occurrence.Due.Hours));
+    }
+
+    // Due at 350 h with a window of 10 h; done on a day without a reading, halfway between the last reading and the next.
+    [Theory]
+    [InlineData(338)]
+    [InlineData(345)]
+    [InlineData(359)]
+    public void SnapWithinWindow_WithInterpolatedHours_LeavesFewerHoursTheMoreAreRead(int before)
+    {
+        TaskPlan plan = TaskPlan.Of([ServiceTask.Replace("task", ServiceInterval.OfHours(Hours(100))).WithAnchorPolicy(AnchorPolicy.SnapWithinWindow)]);
+        decimal last = decimal.MaxValue;
+        for (int after = before; after < before + 80; after++)
+        {
+            ServiceFact[] facts =
+            [
+                OpeningDuePoint.Of(Start, "task", null, Hours(350)),
+                MeterReading.Of(Start.PlusDays(10), Hours(before)),
+                Completion.Of("task", Start.PlusDays(20)),
+                MeterReading.Of(Start.PlusDays(30), Hours(after)),
+            ];
+            decimal left = DueList.Evaluate(plan, ServiceHistory.Of(HourMeter.Plain, facts, Start.PlusDays(30)))["task"].HoursLeft!.Value;
+            Assert.True(left <= last, $"{after} h read: {left} h left, {last} h before");
+            last = left;
+        }
+    }
+
+    [Fact]
     public void FailedInspection_AfterAnEvent_IsStillReportedAsFailed()
     {
         TaskPlan plan = TaskPlan.Of([ServiceTask.Inspect("task", RandomHistory.Both(100, 12)).DueAfterEvents("overheat")]);

@@ -36,4 +36,24 @@ public sealed class LayUpCycleTest
 
         Assert.Equal(expected, string.Join(", ", changes));
     }
+
+    [Theory]
+    [InlineData(0, DueStatus.Due)]
+    [InlineData(1, DueStatus.NotDue)]
+    public void CommissioningTask_DoneOnTheLayUpDay_IsStillToDo(int daysAfter, DueStatus status)
+    {
+        ServiceHistory history = ServiceHistory.Of(
+            HourMeter.Plain,
+            [LaidUp.On(new(2023, 10, 1)), Completion.Passed("first-run", new LocalDate(2023, 10, 1).PlusDays(daysAfter)), Commissioned.On(new(2024, 4, 15))],
+            new(2024, 4, 15));
+        Assert.Equal(status, DueList.Evaluate(TaskPlan.Of([ServiceTask.AtCommissioning("first-run")]), history)["first-run"].Status);
+    }
+
+    [Fact]
+    public void CommissioningTask_OfALayUpThatEndedOnItsFirstDay_IsDoneOnThatDay()
+    {
+        LocalDate day = new(2023, 10, 1);
+        ServiceHistory history = ServiceHistory.Of(HourMeter.Plain, [LaidUp.On(day), Commissioned.On(day), Completion.Passed("first-run", day)], day);
+        Assert.Equal(DueStatus.NotDue, DueList.Evaluate(TaskPlan.Of([ServiceTask.AtCommissioning("first-run")]), history)["first-run"].Status);
+    }
 }

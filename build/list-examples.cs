@@ -1,0 +1,70 @@
+// Writes every C# block of the readme, the guides and the rooms' readmes as a class of its own, a program that runs them all,
+// and each named JSON block as a file. A block marked "not run" is left out; one marked "continues" goes on where the last ended.
+// Usage: dotnet run build/list-examples.cs -- FOLDER
+#:property RunAnalyzers=false
+#:property EnforceCodeStyleInBuild=false
+#:property RestorePackagesWithLockFile=false
+#:property RestoreLockedMode=false
+#:property SignAssembly=false
+using System.Text;
+
+string target = args[0];
+const string Library = "src/MarineService.Core";
+string[] rooms = [.. Directory.EnumerateDirectories(Library).Where(folder => File.Exists(folder + "/README.md")).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal)];
+string[] documents = ["README.md", .. Directory.EnumerateFiles("docs", "*.md").Order(StringComparer.Ordinal), .. rooms.Select(room => $"{Library}/{room}/README.md")];
+
+// A room's readme is read beside its sources: the library's own namespaces need no saying there.
+string[] roomUsings =
+[
+    "using MarineService.Core;", "using NodaTime;", "using UnitsNet;", "using Duration = UnitsNet.Duration;",
+    .. rooms.Where(room => room != "Internal").Select(room => $"using MarineService.Core.{room};"),
+];
+
+StringBuilder calls = new();
+int count = 0;
+foreach (string document in documents.Select(document => document.Replace('\\', '/')))
+{
+    string[] lines = File.ReadAllLines(document);
+    string earlier = "";
+    for (int i = 0; i < lines.Length; i++)
+    {
+        if (!lines[i].StartsWith("```", StringComparison.Ordinal))
+        {
+            continue;
+        }
+
+        string[] info = lines[i].Substring(3).Split(' ', 2);
+        string comment = i > 0 ? lines[i - 1] : "";
+        int first = i + 1;
+        int end = Array.IndexOf(lines, "```", first);
+        string code = string.Join('\n', lines[first..end]) + "\n";
+        i = end;
+        if (info is ["json", { Length: > 0 } name])
+        {
+            File.WriteAllText(Path.Combine(target, Path.GetFileName(name)), code);
+        }
+        else if (info[0] is "csharp" or "cs" && !comment.StartsWith("<!-- not run:", StringComparison.Ordinal))
+        {
+            code = comment == "<!-- continues -->" ? earlier + code : code;
+            earlier = code;
+            count++;
+            ILookup<bool, string> isUsing = code.Split('\n').ToLookup(line => line.StartsWith("using ", StringComparison.Ordinal) && line.EndsWith(';') && !line.Contains('(') && !line.Contains('='));
+            IEnumerable<string> usings = isUsing[true].Concat(document.StartsWith(Library, StringComparison.Ordinal) ? roomUsings : []).Distinct();
+            File.WriteAllText(Path.Combine(target, $"Example{count}.g.cs"), $$"""
+                // {{document}}:{{first}}
+                {{string.Join('\n', usings)}}
+                internal static class Example{{count}}
+                {
+                    internal static void Run()
+                    {
+                {{string.Join('\n', isUsing[false])}}
+                    }
+                }
+                """);
+            calls.AppendLine($"Console.WriteLine(\"# {document}:{first}\");\nExample{count}.Run();");
+        }
+    }
+}
+
+File.WriteAllText(Path.Combine(target, "Program.g.cs"), calls + "Files.Run(args[0]);\n");
+Console.WriteLine($"{count} examples of {documents.Length} documents");
