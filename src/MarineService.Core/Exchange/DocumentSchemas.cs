@@ -41,6 +41,9 @@ public static class DocumentSchemas
     /// <summary>The schema of the balance of an oil change.</summary>
     public static string FluidBalance => Read("fluid-balance");
 
+    /// <summary>The schema of an impeller assessment.</summary>
+    public static string ImpellerAssessment => Read("impeller-assessment");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -69,6 +69,8 @@ internal sealed class EntryParts
 
     internal List<OilChangeEvent>? Account { get; set; }
 
+    internal ImpellerParts? Impeller { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -97,6 +99,7 @@ internal sealed class EntryParts
         EntryKind.Duty => DutyChange.Of(Date!.Value, Conditions!, Dial),
         EntryKind.OilChange => OilChangeRecord.Of(Task!, Date!.Value, Account!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
+        EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
         EntryKind.PlannedLayUp => PlannedLayUp.Between(Date!.Value, Until!.Value),

@@ -14,6 +14,16 @@ internal static class JsonWriting
         }
     }
 
+    internal static void Part<T>(this Utf8JsonWriter writer, JsonEncodedText name, T? part, Action<Utf8JsonWriter, T> write)
+        where T : class
+    {
+        if (part is not null)
+        {
+            writer.WritePropertyName(name);
+            write(writer, part);
+        }
+    }
+
     internal static void Texts(this Utf8JsonWriter writer, JsonEncodedText name, IReadOnlyList<string> values)
     {
         if (values.Count > 0)

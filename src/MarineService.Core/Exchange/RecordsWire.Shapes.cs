@@ -25,9 +25,10 @@ internal static partial class RecordsWire
     private const int CorrectsMember = 27;
     private const int ReconstructedMember = 28;
     private const int AccountMember = 29;
+    private const int ImpellerMember = 30;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -45,6 +46,7 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.LaidUp] = ([], [DialMember]);
         shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
         shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
+        shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
         shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
         return shapes;
     }

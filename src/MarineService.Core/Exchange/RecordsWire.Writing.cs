@@ -1,4 +1,5 @@
 using System.Text.Json;
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Records;
@@ -68,6 +69,7 @@ internal static partial class RecordsWire
         DutyChange => EntryKind.Duty,
         TopUp => EntryKind.TopUp,
         OilChangeRecord => EntryKind.OilChange,
+        ImpellerInspection => EntryKind.ImpellerInspection,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -110,6 +112,10 @@ internal static partial class RecordsWire
                 writer.Text(names[TaskMember], record.TaskId);
                 writer.WritePropertyName(names[AccountMember]);
                 FluidsWire.Write(writer, record.Events);
+                break;
+            case ImpellerInspection inspection:
+                writer.WritePropertyName(names[ImpellerMember]);
+                CoolingWire.Write(writer, inspection);
                 break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);

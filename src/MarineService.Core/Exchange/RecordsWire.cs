@@ -41,7 +41,8 @@ internal static partial class RecordsWire
         "note",
         "corrects",
         "reconstructed",
-        "account");
+        "account",
+        "impeller");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -138,7 +139,8 @@ internal static partial class RecordsWire
                 case 26: parts.Note = json.NotBlank(); break;
                 case 27: parts.Corrects = json.NotBlank(); break;
                 case 28: parts.Reconstructed = json.YesOrNo(); break;
-                default: parts.Account = FluidsWire.ReadEvents(ref json); break;
+                case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
+                default: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
             }
 
             json.EndMember();
@@ -185,6 +187,11 @@ internal static partial class RecordsWire
         if (parts.Until is { } until && parts.Date is { } from && until <= from)
         {
             json.NoteMeaning("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
+        }
+
+        if (parts.Impeller?.FittedOn is { } fitted && parts.Date is { } looked && fitted > looked)
+        {
+            json.NoteMeaning("/impeller/fittedOn", NodaTime.Text.LocalDatePattern.Iso.Format(fitted), "a date on or before the date of the inspection");
         }
 
         if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)

@@ -30,30 +30,12 @@ internal static partial class SpecificationsWire
 
         writer.WritePropertyName(names[3]);
         SchedulingWire.Write(writer, specification.Tasks);
-        if (specification.PermittedOils is not null)
-        {
-            writer.WritePropertyName(names[4]);
-            OilsWire.Write(writer, specification.PermittedOils);
-        }
-
-        if (specification.FittedOil is not null)
-        {
-            writer.WritePropertyName(names[5]);
-            OilsWire.Write(writer, specification.FittedOil);
-        }
-
-        if (specification.BeltDrive is not null)
-        {
-            writer.WritePropertyName(names[6]);
-            BeltsWire.Write(writer, specification.BeltDrive);
-        }
-
-        if (specification.Sump is not null)
-        {
-            writer.WritePropertyName(names[7]);
-            FluidsWire.Write(writer, specification.Sump);
-            writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
-        }
+        writer.Part(names[4], specification.PermittedOils, OilsWire.Write);
+        writer.Part(names[5], specification.FittedOil, OilsWire.Write);
+        writer.Part(names[6], specification.BeltDrive, BeltsWire.Write);
+        writer.Part(names[7], specification.Sump, FluidsWire.Write);
+        writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
+        writer.Part(names[9], specification.RawWater, CoolingWire.Write);
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

@@ -1,4 +1,5 @@
 using MarineService.Core.Belts;
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
@@ -12,13 +13,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -39,6 +40,7 @@ internal static partial class SpecificationsWire
         BeltDrive? drive = null;
         Sump? sump = null;
         string? oilTask = null;
+        RawWaterSystem? rawWater = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -55,6 +57,7 @@ internal static partial class SpecificationsWire
                 case 6: drive = BeltsWire.ReadDrive(ref json); break;
                 case 7: sump = FluidsWire.ReadSump(ref json); break;
                 case 8: oilTask = json.NotBlank(); break;
+                case 9: rawWater = CoolingWire.ReadSystem(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -87,6 +90,7 @@ internal static partial class SpecificationsWire
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
         sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
         sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);
+        sheet = rawWater is null ? sheet : sheet.WithRawWater(rawWater);
         return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 

@@ -1,4 +1,5 @@
 using MarineService.Core.Belts;
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
@@ -7,7 +8,7 @@ using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump and its belt drive.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive and its raw-water side.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
@@ -45,6 +46,9 @@ public sealed class EngineSpecification
 
     /// <summary>The id of the task that changes the engine oil.</summary>
     public string OilTaskId => _parts.OilTaskId;
+
+    /// <summary>The raw-water side: circuit in the order of flow, pump, outlet limit; null when it is not stated.</summary>
+    public RawWaterSystem? RawWater => _parts.RawWater;
 
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
@@ -126,6 +130,12 @@ public sealed class EngineSpecification
     public EngineSpecification WithSump(Sump sump, string oilTaskId = EngineOilTask) =>
         new(_parts with { Sump = Guard.NotNull(sump), OilTaskId = Guard.NotBlank(oilTaskId) });
 
+    /// <summary>A copy with the raw-water side.</summary>
+    /// <param name="rawWater">Circuit in the order of flow, pump, outlet limit.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="rawWater"/> is null.</exception>
+    public EngineSpecification WithRawWater(RawWaterSystem rawWater) => new(_parts with { RawWater = Guard.NotNull(rawWater) });
+
     /// <summary>Begins the question which of the permitted oils may go in, with the fitted oil already said.</summary>
     /// <returns>The question; not known when the permitted oils are not stated.</returns>
     /// <example><code>specification.ChooseOil().Value.ForColdestStart(Temperature.FromDegreesCelsius(-5)).Best;</code></example>
@@ -171,5 +181,6 @@ public sealed class EngineSpecification
         LabelledOil? FittedOil = null,
         BeltDrive? BeltDrive = null,
         Sump? Sump = null,
-        string OilTaskId = EngineOilTask);
+        string OilTaskId = EngineOilTask,
+        RawWaterSystem? RawWater = null);
 }
