@@ -4,7 +4,7 @@ using NodaTime;
 namespace MarineService.Core.Engines;
 
 /// <summary>A lay-up as planned, from its first day to the first day back in commission.</summary>
-/// <remarks>The only fact that may lie in the future: the due list counts on it.</remarks>
+/// <remarks>With planned use the only fact that may lie in the future: the due list counts on it.</remarks>
 public sealed class PlannedLayUp : ServiceFact
 {
     private PlannedLayUp(LocalDate from, LocalDate to)

@@ -6,14 +6,15 @@ namespace MarineService.Core.Engines;
 /// <summary>Hours that the owner means to run between two dates: a declared plan, which overrides what past seasons suggest.</summary>
 /// <remarks>
 /// What the meter already counted of it is taken off; the rest is spread over the days that are left as past use falls in the year, or
-/// evenly where nothing is known of that. Lay-up days carry none of it.
+/// evenly where nothing is known of that. Lay-up days carry none of it. Like a planned lay-up it may lie in the future.
 /// </remarks>
-public sealed class PlannedUse
+public sealed class PlannedUse : ServiceFact
 {
-    private PlannedUse(LocalDate from, LocalDate to, EngineHours hours) => (From, To, Hours) = (from, to, hours);
+    private PlannedUse(LocalDate from, LocalDate to, EngineHours hours)
+        : base(from) => (To, Hours) = (to, hours);
 
-    /// <summary>The first day of the plan.</summary>
-    public LocalDate From { get; }
+    /// <summary>The first day of the plan; the same as the date of the fact.</summary>
+    public LocalDate From => Date;
 
     /// <summary>The last day of the plan.</summary>
     public LocalDate To { get; }

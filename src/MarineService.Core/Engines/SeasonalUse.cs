@@ -226,6 +226,19 @@ public sealed class SeasonalUse
         return hours;
     }
 
+    /// <summary>The earliest and the latest day on which hours are reached, by the expected course and each season, once a reading on a day shows the expected hours.</summary>
+    internal (int? Earliest, int? Latest) RangeAfterReading(EngineHours hours, int day)
+    {
+        int from = Math.Max(0, day - _lastDay);
+        double need = (double)hours.ToHours() - _lastHours - _ahead!.HoursAfter(Expected, from);
+        int?[] days = [_ahead.DaysToReach(Expected, need, from), .. _complete.Select(season => _ahead.DaysToReach(_years!.DaysOf(season.Year), need, from))];
+        return (_lastDay + days.Min(), Array.TrueForAll(days, one => one is not null) ? _lastDay + days.Max() : null);
+    }
+
+    /// <summary>The first day of the lay-up that holds a day, as nothing is run in it; the day itself when none does; never before another day.</summary>
+    internal int BeforeRest(int day, int notBefore) =>
+        Rests.Where(run => run.From <= day && day < run.To).Select(run => Math.Max(notBefore, run.From)).DefaultIfEmpty(day).First();
+
     // The hours at the end of the day before.
     private double HoursBefore(int day)
     {

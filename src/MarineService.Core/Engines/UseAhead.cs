@@ -54,11 +54,11 @@ internal sealed class UseAhead
 
     internal bool RestsOnPlan(int days) => _firstPlanned < days;
 
-    /// <summary>The first day, counted from the last reading, at whose end the hours are reached; null beyond the horizon.</summary>
-    internal int? DaysToReach(double[] hoursPerDay, double hours)
+    /// <summary>The first day, counted from the last reading, at whose end hours run from a day on are reached; null beyond the horizon.</summary>
+    internal int? DaysToReach(double[] hoursPerDay, double hours, int from = 0)
     {
         double run = 0;
-        for (int i = 0; i < HorizonDays; i++)
+        for (int i = from; i < HorizonDays; i++)
         {
             run += On(i, hoursPerDay);
             if (run >= hours - UseMath.GrainHours)

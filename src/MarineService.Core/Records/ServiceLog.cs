@@ -220,7 +220,7 @@ public sealed partial class ServiceLog
                     yield return MeterReading.Of(fact.Date, dial);
                 }
             }
-            else if (entry.Scope == BoatSpecification.Scope && fact is LaidUp or Commissioned or PlannedLayUp or ServiceEvent or DutyChange)
+            else if (entry.Scope == BoatSpecification.Scope && fact is LaidUp or Commissioned or PlannedLayUp or PlannedUse or ServiceEvent or DutyChange)
             {
                 yield return fact.WithoutDial();
             }

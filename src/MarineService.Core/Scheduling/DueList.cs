@@ -36,6 +36,19 @@ public sealed class DueList
     /// <summary>Whether anything is due or overdue.</summary>
     public bool AnythingDue => Array.Exists(_tasks, task => task.Status >= DueStatus.Due);
 
+    /// <summary>The one reading that would sharpen the forecasts of this list most: what is not known first, then the range that shrinks most.</summary>
+    /// <param name="noticeDays">How many days before the earliest date it must be known, from 0 to 365; 14 is a choice of this project.</param>
+    /// <returns>The day to read the meter on, with the task and the reason; not known when no reading would change a date.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="noticeDays"/> is outside its range.</exception>
+    public Answer<ReadingAdvice> ReadAgain(int noticeDays = 14)
+    {
+        Guard.InRange(noticeDays, 0, 365, "days");
+        return _tasks.Select(task => task.Forecast.ReadAgain(noticeDays)).Where(advice => advice.IsKnown)
+            .OrderByDescending(advice => advice.Value.RangeDays is null ? int.MaxValue : advice.Value.RangeDays - advice.Value.RangeDaysAfter)
+            .ThenBy(advice => advice.Value.Date).FirstOrDefault()
+            ?? Answer.NotKnown<ReadingAdvice>("Nothing that a reading could tell: it would not change a date.");
+    }
+
     /// <summary>A task by its id.</summary>
     /// <param name="taskId">The id.</param>
     /// <returns>The task; the first one when several engines have it.</returns>

@@ -6,19 +6,22 @@ namespace MarineService.Core.Scheduling;
 
 /// <summary>The facts about one engine up to a day, in the order of time, with the engine's hours at each.</summary>
 /// <remarks>
-/// Every dial value in a fact counts as a meter reading. Facts dated after the day are left out, except planned lay-ups.
+/// Every dial value in a fact counts as a meter reading. Facts dated after the day are left out, except planned lay-ups and planned use.
 /// Identical completions count once. The order in which facts are given does not matter.
 /// </remarks>
 public sealed class ServiceHistory
 {
     private readonly ServiceStep[] _steps;
+    private readonly PlannedUse[] _plans;
+    private SeasonalUse? _use;
 
-    private ServiceHistory(LocalDate asOf, MeterHistory meter, ServiceStep[] steps, LayUpPeriod[] layUps, IReadOnlyList<Finding> findings)
+    private ServiceHistory(LocalDate asOf, MeterHistory meter, ServiceStep[] steps, LayUpPeriod[] layUps, PlannedUse[] plans, IReadOnlyList<Finding> findings)
     {
         AsOf = asOf;
         AsOfDay = CalendarDay.Of(asOf);
         Meter = meter;
         _steps = steps;
+        _plans = plans;
         LayUps = Array.AsReadOnly(layUps);
         Findings = findings;
         DutyChanges = Array.FindAll(steps, step => step.Fact is DutyChange);
@@ -36,6 +39,9 @@ public sealed class ServiceHistory
 
     /// <summary>What is odd about the facts: refused readings, entries after the day, entries made twice.</summary>
     public IReadOnlyList<Finding> Findings { get; }
+
+    /// <summary>The engine's use over the year, with its lay-ups and declared plans; of plans that overlap, the one that begins later counts. Worked out when asked for.</summary>
+    public SeasonalUse Use => _use ??= SeasonalUse.Of(Meter, LayUps, _plans, AsOf);
 
     internal int AsOfDay { get; }
 
@@ -58,7 +64,7 @@ public sealed class ServiceHistory
     {
         Guard.Date(asOf);
         IReadOnlyList<ServiceFact> all = Guard.Items(facts);
-        List<ServiceFact> counted = [.. all.Where(fact => fact.Date <= asOf || fact is PlannedLayUp)];
+        List<ServiceFact> counted = [.. all.Where(fact => fact.Date <= asOf || fact is PlannedLayUp or PlannedUse)];
         MeterHistory history = MeterOf(Guard.NotNull(meter), counted);
         List<Finding> findings = [];
         int later = all.Count - counted.Count;
@@ -70,7 +76,8 @@ public sealed class ServiceHistory
         }
 
         ServiceStep[] steps = InOrder(counted, history, findings);
-        return new(asOf, history, steps, LayUpPeriods(counted), findings.AsReadOnly());
+        PlannedUse[] plans = [.. counted.OfType<PlannedUse>().OrderBy(plan => plan.From).ThenBy(plan => plan.To).ThenBy(plan => plan.Hours)];
+        return new(asOf, history, steps, LayUpPeriods(counted), plans, findings.AsReadOnly());
     }
 
     /// <summary>Every dial value in the facts, on one scale.</summary>
@@ -97,7 +104,7 @@ public sealed class ServiceHistory
         List<ServiceStep> steps = new(facts.Count);
         foreach (ServiceFact fact in facts)
         {
-            if (fact is MeterReading or MeterChange or PlannedLayUp or TopUp)
+            if (fact is MeterReading or MeterChange or PlannedLayUp or PlannedUse or TopUp)
             {
                 continue;
             }

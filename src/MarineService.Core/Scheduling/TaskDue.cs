@@ -12,6 +12,7 @@ public sealed partial class TaskDue
     private readonly HoursEstimate? _now;
     private readonly DueAt _due;
     private readonly DueAt _intervalDue;
+    private DueForecast? _forecast;
 
     internal TaskDue(ServiceTask task, string scope, in TaskState state, ServiceHistory history, in TaskVerdict verdict)
     {
@@ -108,6 +109,13 @@ public sealed partial class TaskDue
     public Answer<EngineHours> DueOnDial => Due.Hours is EngineHours hours
         ? _history.Meter.DialAt(hours)
         : Answer.NotKnown<EngineHours>("The task has no due hours.");
+
+    /// <summary>When it is expected to fall due: both limbs, which one comes first, and the range by past seasons. Worked out when asked for.</summary>
+    public DueForecast Forecast => _forecast ??= new(this, _history.Use);
+
+    internal LocalDate AsOf => _history.AsOf;
+
+    internal SeasonalUse Use => _history.Use;
 
     /// <summary>What would settle what is not known; empty when all is known.</summary>
     public IReadOnlyList<string> Missing =>
