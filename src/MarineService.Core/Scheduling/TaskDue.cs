@@ -117,6 +117,16 @@ public sealed partial class TaskDue
 
     internal SeasonalUse Use => _history.Use;
 
+    /// <summary>The recurring interval, shortened as the duty in force at the due point shortens it.</summary>
+    internal ServiceInterval IntervalInForce =>
+        Basis is DueBasis.FirstService || _intervalDue.IsNone || Task.Interval is not { } whole ? Task.Interval!
+        : (whole.Hours, whole.Months) switch
+        {
+            ({ }, { }) => ServiceInterval.FirstOf(EngineHours.FromThousandths(_intervalDue.Limb), _intervalDue.Months),
+            ({ }, null) => ServiceInterval.OfHours(EngineHours.FromThousandths(_intervalDue.Limb)),
+            _ => whole,
+        };
+
     /// <summary>What would settle what is not known; empty when all is known.</summary>
     public IReadOnlyList<string> Missing =>
         Basis == DueBasis.NoRecord ? ["A record of when it was last done."]

@@ -11,4 +11,7 @@ public enum VisitMethod
 
     /// <summary>Fewest visits under hard windows, proven; cost decides only who goes on which.</summary>
     FewestVisits = 2,
+
+    /// <summary>Search with a lower bound, for tasks that come round over some years: the cost lies between the bound and the least.</summary>
+    RepeatedTasks = 3,
 }

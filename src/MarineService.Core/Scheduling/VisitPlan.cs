@@ -53,6 +53,19 @@ public sealed class VisitPlan
         return Visits.Where(visit => visit.Date.Year == year).Sum(visit => visit.Cost);
     }
 
+    /// <summary>The life that the visits of a season throw away by tasks done early, in the caller's currency.</summary>
+    /// <param name="year">The calendar year, from 1900 to 2199.</param>
+    /// <returns>0 when it has none.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="year"/> is outside its range.</exception>
+    public decimal EarlyCostOfSeason(int year)
+    {
+        Guard.InRange(year, 1900, 2199, "(year)");
+        return Visits.Where(visit => visit.Date.Year == year).Sum(visit => visit.EarlyCost);
+    }
+
+    /// <summary>The calendar years that have visits, earliest first.</summary>
+    public IReadOnlyList<int> Seasons => [.. Visits.Select(visit => visit.Date.Year).Distinct()];
+
     /// <summary>Why: each visit, each task on its day and the next best, the two plain alternatives, and how far from the least it can be.</summary>
     /// <param name="units">Which units to write; money and dates are the same in all.</param>
     /// <returns>Structured lines.</returns>
@@ -68,6 +81,11 @@ public sealed class VisitPlan
             {
                 lines.Add("task", item.ToString());
             }
+        }
+
+        foreach (int year in Seasons)
+        {
+            lines.Add("season", FormattableString.Invariant($"{year}: {CostOfSeason(year):0.00}, of it {EarlyCostOfSeason(year):0.00} life thrown away"));
         }
 
         lines.Add("separately", FormattableString.Invariant($"{SeparateCost:0.00}"));

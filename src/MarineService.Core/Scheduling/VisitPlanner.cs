@@ -5,10 +5,11 @@ namespace MarineService.Core.Scheduling;
 
 /// <summary>Asks on which days to take a boat out of service: what a visit costs, which days are blocked or paid for already, what removals cost.</summary>
 /// <remarks>
-/// It plans the next occurrence of each task; plan again after each visit, since doing a task moves its next due point. Ties go to fewer
+/// It plans the next occurrence of each task, or some years of tasks that come round; plan again after each visit, since doing a task moves its
+/// next due point. Ties go to fewer
 /// visits, then to earlier dates, so that the same question has the same answer. It decides by the costs that it is given and nothing else.
 /// </remarks>
-public sealed class VisitPlanner
+public sealed partial class VisitPlanner
 {
     private const decimal Grain = 1_000_000m;
     private const int FarthestDays = 3700;
@@ -150,7 +151,7 @@ public sealed class VisitPlanner
         return Answer.Known(Build(VisitMethod.FewestVisits, all, loads, search, days, [.. Enumerable.Range(0, days.Length)], null));
     }
 
-    private static long Grains(decimal money) => (long)decimal.Round(money * Grain);
+    internal static long Grains(decimal money) => (long)decimal.Round(money * Grain);
 
     private static VisitTask[] InOrder(IReadOnlyList<VisitTask> tasks) =>
         [.. tasks.OrderBy(task => LocalDate.Max(task.From ?? task.Due, LocalDate.Min(task.To ?? task.Due, task.Due))).ThenBy(task => task.Id, StringComparer.Ordinal)];

@@ -138,22 +138,17 @@ internal sealed class VisitSearch
 
     private long Bound(long upper)
     {
-        double[][] share = new double[_units.Length][];
-        for (int u = 0; u < share.Length; u++)
-        {
-            share[u] = Array.ConvertAll(_setUp, setUp => (double)setUp / share.Length);
-        }
-
+        SetUpShares shares = new(_setUp, _units.Length);
         (long best, double pace, int idle) = (0, 1.5, 0);
         List<int> open = [];
-        bool[][] uses = Array.ConvertAll(share, _ => new bool[_days.Length]);
+        bool[][] uses = Array.ConvertAll(_units, _ => new bool[_days.Length]);
         for (int step = 0; step < Steps && best < upper; step++)
         {
             long bound = 0;
             for (int u = 0; u < _units.Length; u++)
             {
                 long access = AccessCost(_tasks[_units[u][0]].Access);
-                bound = VisitMath.Add(bound, VisitMath.ShortestPath(Tasks(_units[u]), _days, Array.ConvertAll(share[u], part => access + (long)Math.Floor(part)), open));
+                bound = VisitMath.Add(bound, VisitMath.ShortestPath(Tasks(_units[u]), _days, shares.Of(u, access), open));
                 Array.Clear(uses[u], 0, uses[u].Length);
                 open.ForEach(k => uses[u][k] = true);
             }
@@ -162,62 +157,9 @@ internal sealed class VisitSearch
             best = Math.Max(best, bound);
             pace = idle > 8 ? pace / 2 : pace;
             idle = idle > 8 ? 0 : idle;
-            Move(share, uses, pace * Math.Max(1, upper - bound));
+            shares.Move(uses, pace * Math.Max(1, upper - bound));
         }
 
         return best;
-    }
-
-    // One step along the use of each day, kept at shares of 0 or more that sum to the day's set-up.
-    private void Move(double[][] share, bool[][] uses, double gap)
-    {
-        double norm = 0;
-        for (int k = 0; k < _days.Length; k++)
-        {
-            double users = uses.Count(unit => unit[k]);
-            norm += users - (users * users / share.Length);
-        }
-
-        if (norm <= 0)
-        {
-            return;
-        }
-
-        double length = gap / norm;
-        for (int k = 0; k < _days.Length; k++)
-        {
-            if (!uses.Any(unit => unit[k]))
-            {
-                continue;
-            }
-
-            double[] wanted = [.. share.Select((unit, u) => unit[k] + (uses[u][k] ? length : 0))];
-            double level = Level(wanted, _setUp[k]);
-            for (int u = 0; u < share.Length; u++)
-            {
-                share[u][k] = Math.Max(0, wanted[u] - level);
-            }
-        }
-    }
-
-    // What must come off each so that what is left above 0 sums to the total.
-    private static double Level(double[] wanted, double total)
-    {
-        double[] sorted = [.. wanted.OrderByDescending(value => value)];
-        double sum = 0;
-        double level = sorted[0] - total;
-        for (int i = 0; i < sorted.Length; i++)
-        {
-            sum += sorted[i];
-            double candidate = (sum - total) / (i + 1);
-            if (candidate >= sorted[i])
-            {
-                break;
-            }
-
-            level = candidate;
-        }
-
-        return level;
     }
 }
