@@ -1,0 +1,179 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Scheduling;
+using NodaTime;
+
+namespace MarineService.Core.Tests.Scheduling;
+
+/// <summary>Plans over some years: laws, every choice of days as a second opinion, and cases worked by hand.</summary>
+public sealed class RepeatedVisitsTest
+{
+    private static readonly LocalDate Today = new(2026, 4, 1);
+
+    /// <summary>Second method: every subset of the visit days, each task's times tried one by one on dates, not on day numbers.</summary>
+    [Fact]
+    public void LeastCost_OfHundredSmallCases_LiesBetweenItsBoundAndEveryChoiceOfDays()
+    {
+        Random random = new(20261125);
+        int least = 0;
+        for (int i = 0; i < 100; i++)
+        {
+            decimal setUp = random.Next(0, 60);
+            (RepeatedTask[] tasks, LocalDate until) = Case(random, days: 10);
+            VisitPlan plan = VisitPlanner.From(Today, setUp).OnlyOn(IsoDayOfWeek.Saturday).LeastCost(tasks, until).Value;
+            decimal best = EveryChoice(tasks, setUp, until);
+            Assert.True(plan.Cost >= best, $"case {i}: {plan} under {best}");
+            Assert.True(plan.LowerBound <= best, $"case {i}: bound {plan.LowerBound} above {best}");
+            Assert.Equal(plan.Cost, Recounted(plan, tasks, setUp));
+            least += plan.Cost == best ? 1 : 0;
+        }
+
+        // The search need not find the least; that it nearly always does is what makes it worth having.
+        Assert.InRange(least, 95, 100);
+    }
+
+    [Law]
+    public void Plan_UsesNoBlockedDay_KeepsEachTaskComingRound_AndCostsNoMoreThanSeparateVisits(int seed)
+    {
+        Random random = new(seed);
+        (RepeatedTask[] tasks, LocalDate until) = Case(random, days: 16);
+        LocalDate from = Today.PlusDays(random.Next(10, 90));
+        LocalDate to = from.PlusDays(random.Next(1, 20));
+        VisitPlanner planner = VisitPlanner.From(Today, random.Next(0, 80)).Blocked(from, to);
+        planner = random.Next(2) == 0 ? planner.OnlyOn(IsoDayOfWeek.Saturday, IsoDayOfWeek.Wednesday) : planner;
+        VisitPlan plan = planner.LeastCost(tasks, until).Value;
+        Assert.DoesNotContain(plan.Visits, visit => visit.Date >= from && visit.Date <= to);
+        Assert.All(plan.Visits, visit => Assert.InRange(visit.Date, Today, until));
+        Assert.True(plan.Cost <= plan.SeparateCost, $"{plan} above {plan.SeparateCost}");
+        Assert.True(plan.LowerBound <= plan.Cost);
+        Assert.InRange(plan.GapFraction!.Value, 0, 1);
+        Assert.Equal(plan.Cost, plan.Seasons.Sum(plan.CostOfSeason));
+        Assert.Equal(plan.EarlyCost, plan.Seasons.Sum(plan.EarlyCostOfSeason));
+        foreach (RepeatedTask task in tasks)
+        {
+            LocalDate due = task.FirstDue;
+            foreach (VisitItem item in plan.Visits.SelectMany(visit => visit.Items).Where(item => item.Task.Id == task.Id))
+            {
+                Assert.Equal(due, item.Task.Due);
+                Assert.NotEqual(item.Date, item.NextBestDate);
+                due = item.Date.PlusMonths(task.Interval.Months!.Value);
+            }
+        }
+    }
+
+    [Law]
+    public void Plan_OfTasksInAnyOrder_IsTheSame(int seed)
+    {
+        Random random = new(seed);
+        (RepeatedTask[] tasks, LocalDate until) = Case(random, days: 30);
+        RepeatedTask[] shuffled = [.. tasks];
+        random.Shuffle(shuffled);
+        VisitPlanner planner = VisitPlanner.From(Today, 40m).OnlyOn(IsoDayOfWeek.Sunday);
+        Assert.Equal(
+            planner.LeastCost(tasks, until).Value.Explain(DisplayUnits.Metric).ToString(),
+            planner.LeastCost(shuffled, until).Value.Explain(DisplayUnits.Metric).ToString());
+    }
+
+    /// <summary>By hand: two yearly tasks ten days apart at a tenth a day come together each year for 1.00 of life and go on from there.</summary>
+    [Fact]
+    public void YearlyTasks_ComeTogether_AndStayTogether()
+    {
+        RepeatedTask[] tasks =
+        [
+            RepeatedTask.Every("oil", new(2026, 6, 1), 12, 36.5m, 1m),
+            RepeatedTask.Every("filter", new(2026, 6, 11), 12, 36.5m, 1m),
+        ];
+        VisitPlan plan = VisitPlanner.From(Today, 60m).LeastCost(tasks, new(2028, 12, 31)).Value;
+        Assert.Equal("2026-06-01: oil, filter; 2027-06-01: filter, oil; 2028-06-01: filter, oil", string.Join("; ", plan.Visits));
+        Assert.Equal(181m, plan.Cost);
+        Assert.Equal(61m, plan.CostOfSeason(2026));
+        Assert.Equal(1m, plan.EarlyCostOfSeason(2026));
+        Assert.Equal(60m, plan.CostOfSeason(2028));
+        Assert.Equal(361m - 1m, plan.SeparateCost);
+        Assert.InRange(plan.GapFraction!.Value, 0, 0.02);
+        Assert.Equal(VisitMethod.RepeatedTasks, plan.Method);
+    }
+
+    /// <summary>By hand: due 19 days before the lay-up ends; 185 days early at a tenth is 18.50, a visit of its own cannot be in the lay-up, 19 days late cost 1.90.</summary>
+    [Fact]
+    public void LayUp_IsAVisitAlreadyPaid()
+    {
+        RepeatedTask task = RepeatedTask.Every("oil", new(2027, 4, 1), 12, 36.5m, 0.1m);
+        VisitPlan plan = VisitPlanner.From(Today, 60m).LaidUp(new(2026, 10, 20), new(2027, 4, 20)).LeastCost([task], new(2027, 12, 31)).Value;
+        Assert.Equal("2027-04-20: oil", Assert.Single(plan.Visits).ToString());
+        Assert.Equal(1.9m, plan.Cost);
+        Assert.True(plan.IsProvenLeastCost);
+    }
+
+    [Fact]
+    public void NoDay_IsSaidToBeMissing_AndBadArgumentsAreRefusedByName()
+    {
+        VisitPlanner planner = VisitPlanner.From(Today, 10m);
+        RepeatedTask task = RepeatedTask.Every("oil", Today, 12, 1m, 1m);
+        Assert.False(planner.Blocked(Today, Today.PlusDays(9)).LeastCost([task], Today.PlusDays(9)).IsKnown);
+        Assert.Empty(planner.LeastCost(Array.Empty<RepeatedTask>(), Today).Value.Visits);
+        Assert.Throws<ArgumentOutOfRangeException>("until", () => planner.LeastCost([task], Today.PlusDays(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>("until", () => planner.LeastCost([task], Today.PlusYears(11)));
+        Assert.Throws<ArgumentException>("tasks", () => planner.LeastCost([task, task], Today));
+        Assert.Throws<ArgumentOutOfRangeException>("price", () => RepeatedTask.Every("oil", Today, 12, -1m, 1m));
+        Assert.Throws<ArgumentOutOfRangeException>("latePerDay", () => RepeatedTask.Every("oil", Today, 12, 1m, -1m));
+        Assert.Throws<ArgumentOutOfRangeException>("months", () => RepeatedTask.Every("oil", Today, 0, 1m, 1m));
+        Assert.Throws<ArgumentOutOfRangeException>("firstDue", () => RepeatedTask.Every("oil", default, 12, 1m, 1m));
+    }
+
+    private static (RepeatedTask[] Tasks, LocalDate Until) Case(Random random, int days)
+    {
+        RepeatedTask[] tasks = new RepeatedTask[1 + random.Next(4)];
+        for (int i = 0; i < tasks.Length; i++)
+        {
+            tasks[i] = RepeatedTask.Every($"t{i}", Today.PlusDays(random.Next(0, 60)), 1 + random.Next(3), random.Next(0, 90), random.Next(0, 40) / 10m);
+        }
+
+        return (tasks, Today.PlusDays(7 * days));
+    }
+
+    private static decimal CostOf(RepeatedTask task, LocalDate due, LocalDate day) =>
+        decimal.Round(day <= due ? task.EarlyPerDay : task.LatePerDay, 6) * Math.Abs(Period.DaysBetween(due, day));
+
+    // The visits of the plan priced again from its days alone.
+    private static decimal Recounted(VisitPlan plan, RepeatedTask[] tasks, decimal setUp) =>
+        (plan.Visits.Count * setUp) + plan.Visits.SelectMany(visit => visit.Items).Sum(item => CostOf(tasks.Single(task => task.Id == item.Task.Id), item.Task.Due, item.Date));
+
+    private static decimal EveryChoice(RepeatedTask[] tasks, decimal setUp, LocalDate until)
+    {
+        LocalDate[] days = [.. Enumerable.Range(0, Period.DaysBetween(Today, until) + 1).Select(Today.PlusDays).Where(day => day.DayOfWeek == IsoDayOfWeek.Saturday)];
+        decimal best = 1_000_000m;
+        for (int choice = 0; choice < 1 << days.Length; choice++)
+        {
+            LocalDate[] open = [.. days.Where((_, k) => (choice & (1 << k)) != 0)];
+            decimal total = setUp * open.Length;
+            foreach (RepeatedTask task in tasks)
+            {
+                total = total >= best ? best : total + Times(task, task.FirstDue, open, until, days[^1], best - total);
+            }
+
+            best = Math.Min(best, total);
+        }
+
+        return best;
+    }
+
+    private static decimal Times(RepeatedTask task, LocalDate due, ReadOnlySpan<LocalDate> open, LocalDate until, LocalDate last, decimal limit)
+    {
+        if (due > until)
+        {
+            return 0;
+        }
+
+        decimal best = limit;
+        for (int k = 0; k < open.Length; k++)
+        {
+            decimal cost = CostOf(task, due, open[k]);
+            if (cost < best)
+            {
+                best = Math.Min(best, cost + (open[k] == last ? 0 : Times(task, open[k].PlusMonths(task.Interval.Months!.Value), open[(k + 1)..], until, last, best - cost)));
+            }
+        }
+
+        return best;
+    }
+}
