@@ -22,6 +22,9 @@ public static class DocumentSchemas
     /// <summary>The schema of an oil selection.</summary>
     public static string OilSelection => Read("oil-selection");
 
+    /// <summary>The schema of a winter plan.</summary>
+    public static string LayUpPlan => Read("lay-up-plan");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -16,5 +16,6 @@ internal enum EntryKind
     Commissioned,
     PlannedLayUp,
     OilChange,
+    WinterWork,
     Withdrawal,
 }

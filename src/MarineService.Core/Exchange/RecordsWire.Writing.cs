@@ -1,6 +1,7 @@
 using System.Text.Json;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
+using MarineService.Core.LayUp;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 
@@ -68,6 +69,7 @@ internal static partial class RecordsWire
         DutyChange => EntryKind.Duty,
         TopUp => EntryKind.TopUp,
         OilChangeRecord => EntryKind.OilChange,
+        WinterWork => EntryKind.WinterWork,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -110,6 +112,9 @@ internal static partial class RecordsWire
                 writer.Text(names[TaskMember], record.TaskId);
                 writer.WritePropertyName(names[AccountMember]);
                 FluidsWire.Write(writer, record.Events);
+                break;
+            case WinterWork work:
+                LayUpWire.Write(writer, names[WorksMember], work.Works);
                 break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);

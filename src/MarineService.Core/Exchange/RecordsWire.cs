@@ -41,7 +41,8 @@ internal static partial class RecordsWire
         "note",
         "corrects",
         "reconstructed",
-        "account");
+        "account",
+        "works");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -138,7 +139,8 @@ internal static partial class RecordsWire
                 case 26: parts.Note = json.NotBlank(); break;
                 case 27: parts.Corrects = json.NotBlank(); break;
                 case 28: parts.Reconstructed = json.YesOrNo(); break;
-                default: parts.Account = FluidsWire.ReadEvents(ref json); break;
+                case 29: parts.Account = FluidsWire.ReadEvents(ref json); break;
+                default: parts.Works = LayUpWire.ReadWorks(ref json); break;
             }
 
             json.EndMember();

@@ -48,6 +48,12 @@ internal static partial class SpecificationsWire
             FluidsWire.Write(writer, specification.Sump);
             writer.Text(names[7], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
         }
+
+        if (specification.LayUp is not null)
+        {
+            writer.WritePropertyName(names[8]);
+            LayUpWire.Write(writer, specification.LayUp);
+        }
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

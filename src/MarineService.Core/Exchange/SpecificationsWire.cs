@@ -1,5 +1,6 @@
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
+using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -11,13 +12,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask", "layUp");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "sump", "oilTask", "layUp");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -37,6 +38,7 @@ internal static partial class SpecificationsWire
         LabelledOil? fitted = null;
         Sump? sump = null;
         string? oilTask = null;
+        LayUpSheet? layUp = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -52,6 +54,7 @@ internal static partial class SpecificationsWire
                 case 5: fitted = OilsWire.ReadLabelled(ref json); break;
                 case 6: sump = FluidsWire.ReadSump(ref json); break;
                 case 7: oilTask = json.NotBlank(); break;
+                case 8: layUp = LayUpWire.Read(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -83,6 +86,7 @@ internal static partial class SpecificationsWire
         EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
         sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
+        sheet = layUp is null ? sheet : sheet.WithLayUp(layUp);
         return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 

@@ -1,12 +1,13 @@
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
+using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, and its sump.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, and what the winter needs of it.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
@@ -23,9 +24,10 @@ public sealed class EngineSpecification
         PermittedOils? permittedOils,
         LabelledOil? fittedOil,
         Sump? sump,
-        string oilTaskId) =>
-        (Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId) =
-            (engine, meter, variants, tasks, permittedOils, fittedOil, sump, oilTaskId);
+        string oilTaskId,
+        LayUpSheet? layUp) =>
+        (Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId, LayUp) =
+            (engine, meter, variants, tasks, permittedOils, fittedOil, sump, oilTaskId, layUp);
 
     /// <summary>The engine's identity.</summary>
     public Engine Engine { get; }
@@ -51,6 +53,9 @@ public sealed class EngineSpecification
     /// <summary>The id of the task that changes the engine oil.</summary>
     public string OilTaskId { get; }
 
+    /// <summary>What is known of the engine for the winter, or null when nothing is stated.</summary>
+    public LayUpSheet? LayUp { get; }
+
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
     /// A boat whose oil is always drawn out, with a declared residual, never exchanges all of it: its oil task counts pro rata
@@ -71,7 +76,7 @@ public sealed class EngineSpecification
     /// <returns>A specification without tasks.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
     public static EngineSpecification Of(Engine engine) =>
-        new(Guard.NotNull(engine), HourMeter.Plain, [], [], null, null, null, EngineOilTask);
+        new(Guard.NotNull(engine), HourMeter.Plain, [], [], null, null, null, EngineOilTask, null);
 
     /// <summary>A copy with more tasks.</summary>
     /// <param name="tasks">The tasks; ids distinct from each other and from those already there.</param>
@@ -82,7 +87,7 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<ServiceTask> all = Array.AsReadOnly<ServiceTask>([.. Tasks, .. Guard.Items(tasks)]);
         Names.Distinct(all.Select(task => task.Id), nameof(tasks));
-        return new(Engine, Meter, Variants, all, PermittedOils, FittedOil, Sump, OilTaskId);
+        return new(Engine, Meter, Variants, all, PermittedOils, FittedOil, Sump, OilTaskId, LayUp);
     }
 
     /// <summary>A copy with more variants.</summary>
@@ -94,28 +99,28 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
         Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
-        return new(Engine, Meter, all, Tasks, PermittedOils, FittedOil, Sump, OilTaskId);
+        return new(Engine, Meter, all, Tasks, PermittedOils, FittedOil, Sump, OilTaskId, LayUp);
     }
 
     /// <summary>A copy with what is known of the hour meter.</summary>
     /// <param name="meter">The meter that the engine starts with.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="meter"/> is null.</exception>
-    public EngineSpecification WithMeter(HourMeter meter) => new(Engine, Guard.NotNull(meter), Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId);
+    public EngineSpecification WithMeter(HourMeter meter) => new(Engine, Guard.NotNull(meter), Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId, LayUp);
 
     /// <summary>A copy with the engine oils that the maker permits.</summary>
     /// <param name="permitted">Grades with the maker's limits, required and forbidden service categories.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="permitted"/> is null.</exception>
     public EngineSpecification WithPermittedOils(PermittedOils permitted) =>
-        new(Engine, Meter, Variants, Tasks, Guard.NotNull(permitted), FittedOil, Sump, OilTaskId);
+        new(Engine, Meter, Variants, Tasks, Guard.NotNull(permitted), FittedOil, Sump, OilTaskId, LayUp);
 
     /// <summary>A copy with the oil that is in the sump.</summary>
     /// <param name="oil">The oil by its label.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="oil"/> is null.</exception>
     public EngineSpecification WithFittedOil(LabelledOil oil) =>
-        new(Engine, Meter, Variants, Tasks, PermittedOils, Guard.NotNull(oil), Sump, OilTaskId);
+        new(Engine, Meter, Variants, Tasks, PermittedOils, Guard.NotNull(oil), Sump, OilTaskId, LayUp);
 
     /// <summary>A copy with what the oil system holds and how the dipstick tells.</summary>
     /// <param name="sump">The sump; its faults are <see cref="Fluids.Sump.Validate"/>'s to tell.</param>
@@ -124,7 +129,27 @@ public sealed class EngineSpecification
     /// <exception cref="ArgumentNullException"><paramref name="sump"/> or <paramref name="oilTaskId"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="oilTaskId"/> is blank.</exception>
     public EngineSpecification WithSump(Sump sump, string oilTaskId = EngineOilTask) =>
-        new(Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Guard.NotNull(sump), Guard.NotBlank(oilTaskId));
+        new(Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Guard.NotNull(sump), Guard.NotBlank(oilTaskId), LayUp);
+
+    /// <summary>A copy with what is known of the engine for the winter.</summary>
+    /// <param name="layUp">Raw-water side, cylinders, fuel tank.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layUp"/> is null.</exception>
+    public EngineSpecification WithLayUp(LayUpSheet layUp) =>
+        new(Engine, Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId, Guard.NotNull(layUp));
+
+    /// <summary>Begins the winter plan with what the data sheet knows.</summary>
+    /// <param name="freeze">Whether to protect from frost, and down to which temperature.</param>
+    /// <param name="limits">The figures that nobody publishes; <see cref="LayUpLimits.Default"/> when null.</param>
+    /// <returns>The plan, which takes the boat, an antifreeze and readings.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="freeze"/> is null.</exception>
+    public LayUpPlan PlanLayUp(FreezeDecision freeze, LayUpLimits? limits = null)
+    {
+        LayUpPlan plan = LayUpPlan.For(Engine, freeze, limits);
+        plan = LayUp?.RawWaterSide is RawWaterSide side ? plan.WithRawWaterSide(side) : plan;
+        plan = LayUp?.Cylinders is Cylinders cylinders ? plan.WithCylinders(cylinders) : plan;
+        return LayUp?.FuelTank is FuelTank tank ? plan.WithFuel(FuelLayUp.Of(tank, limits: limits)) : plan;
+    }
 
     /// <summary>Begins the question which of the permitted oils may go in, with the fitted oil already said.</summary>
     /// <returns>The question; not known when the permitted oils are not stated.</returns>
@@ -149,7 +174,7 @@ public sealed class EngineSpecification
     {
         Guard.NotNull(designation);
         return Variants.Any(variant => variant.Designation == designation)
-            ? new(Engine.WithDesignation(designation), Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId)
+            ? new(Engine.WithDesignation(designation), Meter, Variants, Tasks, PermittedOils, FittedOil, Sump, OilTaskId, LayUp)
             : throw new KeyNotFoundException($"'{Engine.Designation}' has no variant '{designation}'.");
     }
 

@@ -20,6 +20,7 @@ internal static class Mutation
         "\"drained\"", "\"filter-kept\"", "\"settled\"", "\"oil-change\"", "\"extractor\"", "\"milky\"", "\"mm\"", "\"deg\"", "\"h\"", "\"kg/m3\"",
         "{\"range\":0.5}", "{\"range\":-5.1}", "{\"volume\":{\"value\":0,\"unit\":\"L\"}}", "{\"value\":10,\"unit\":\"min\"}", "{\"value\":801,\"unit\":\"kg/m3\"}",
         "{\"value\":45.1,\"unit\":\"deg\"}", "[{\"step\":\"begun\"}]", "[{\"step\":\"ran\"}]",
+        "[\"hose\"]", "[\"hose\",\"hose\"]", "\"hose\"", "\"petrol\"", "9.4", "21", "{\"count\":4}", "\"winter-work\"", "\"exhaust\"", "\"propylene\"", "[{\"point\":\"a\",\"rodded\":1,\"ran\":1}]", "{\"lowPoints\":[]}", "{\"value\":0.01,\"unit\":\"L\"}",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -31,6 +32,7 @@ internal static class Mutation
         "permittedOils", "fittedOil", "grades", "grade", "required", "forbidden", "claims", "coldest", "hottest", "preference", "viscosityAt40C", "viscosityAt100C",
         "sump", "oilTask", "dipstick", "range", "addMark", "onlyByExtractor", "extractorResidual", "passages", "oilDensity", "shape", "account", "step", "reading",
         "method", "emptiedIntoMeasure", "appearance", "period", "levelAfter", "topUps", "settled", "seating", "pitch",
+        "layUp", "lowPoints", "absent", "circuit", "drains", "holds", "trapped", "cylinders", "count", "displacement", "compressionRatio", "fuelTank", "fuel", "capacity", "works", "point", "rodded", "ran", "scale", "freezingPoint",
     ];
 
     internal static string Of(JsonNode document, Random random)
