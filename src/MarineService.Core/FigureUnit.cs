@@ -57,6 +57,9 @@ public sealed class FigureUnit
     /// <summary>Millimetres; inches.</summary>
     public static FigureUnit Millimeter { get; } = new("mm", "mm", "0.0", "in", "0.000", value => Length.FromMillimeters(value).Inches);
 
+    /// <summary>Hundredths of millimetres, for fits; ten thousandths of inches.</summary>
+    public static FigureUnit FineMillimeter { get; } = new("mm", "mm", "0.00", "in", "0.0000", value => Length.FromMillimeters(value).Inches);
+
     /// <summary>Millimetres aside for each 100 mm along; inches a foot.</summary>
     public static FigureUnit MillimeterPerDecimeter { get; } =
         new("mm/dm", "mm per 100 mm", "0.00", "in/ft", "0.000", value => value * (12 / 100.0));

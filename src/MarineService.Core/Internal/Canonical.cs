@@ -38,6 +38,14 @@ internal static class Canonical
 
     internal static double Volts(ElectricPotential potential) => potential.Volts;
 
+    internal static double Megapascals(Pressure pressure) => pressure.Megapascals;
+
+    internal static double Degrees(Angle angle) => angle.Degrees;
+
+    internal static double LitersPerMinute(VolumeFlow flow) => flow.LitersPerMinute;
+
+    internal static double Seconds(Duration duration) => duration.Seconds;
+
     internal static double Hertz(Frequency frequency) => frequency.Hertz;
 
     internal static double Kilopascals(Pressure pressure) => pressure.Kilopascals;

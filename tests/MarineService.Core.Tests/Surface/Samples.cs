@@ -58,6 +58,7 @@ internal static partial class Samples
         .. OfFluids(),
         .. OfLayUp(),
         .. OfBelts(),
+        .. OfParts(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -99,6 +100,15 @@ internal static partial class Samples
         ["OilChangeLimits.volumeUncertaintyFraction"] = [0.015],
         ["OilChangeLimits.fine"] = [Volume.FromLiters(0.2)],
         ["OilSelection.designations"] = [new[] { "10W-30", "15W-40" }],
+        ["BoltPattern.anglesDegrees"] = [new[] { 0.0, 110.0, 240.0 }],
+        ["MetricThread.diameter"] = [Length.FromMillimeters(10)],
+        ["MetricThread.pitch"] = [Length.FromMillimeters(1)],
+        ["NutFactor.ratio"] = [0.15],
+        ["NutFactor.headMeanDiameter"] = [Length.FromMillimeters(10.3)],
+        ["NutFactor.thread"] = [MarineService.Core.Parts.MetricThread.M8],
+        ["ScrewClearance.coverHole"] = [Length.FromMillimeters(5.5)],
+        ["ScrewClearance.screw"] = [Length.FromMillimeters(5)],
+        ["PropertyClass.proofStress"] = [Pressure.FromMegapascals(600)],
         ["PermittedOils.anyOf"] = [new[] { "CK-4", "CI-4" }],
         ["PermittedOils.categories"] = [new[] { "CJ-4" }],
         ["PermittedOils.designations"] = [new[] { "10W-30", "15W-40" }],
