@@ -36,7 +36,7 @@ public sealed partial class ServiceLog
         plan = boat is null ? plan : plan.WithBoat(boat);
         Answer<WinterProof> proof = plan.Prove(works.SelectMany(work => work.Works));
         return proof.IsKnown && works.Length > 0 && GainedSince(history, works[works.Length - 1]) is EngineHours gained
-            ? Answer.Known(proof.Value.Voided(LayUpRules.Void.On("engine", Figure.Of("hours", gained), Figure.Of("date", works[works.Length - 1].Date))))
+            ? Answer.Known(proof.Value.Voided(LayUp.LayUpRules.Void.On("engine", Figure.Of("hours", gained), Figure.Of("date", works[works.Length - 1].Date))))
             : proof;
     }
 
