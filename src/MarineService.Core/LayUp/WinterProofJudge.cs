@@ -12,7 +12,7 @@ internal sealed class WinterProofJudge
     internal WinterProofJudge(FreezeDecision freeze, Antifreeze? antifreeze, IReadOnlyList<LowPointWork> works, LayUpLimits limits)
     {
         (_freeze, _antifreeze, _works, _marginKelvins) = (freeze, antifreeze, works, limits.FreezingMarginKelvins);
-        _firstReading = Enumerable.Range(0, works.Count).FirstOrDefault(i => works[i].Reading is not null, works.Count);
+        _firstReading = Enumerable.Range(0, works.Count).Where(i => works[i].Reading is not null).DefaultIfEmpty(works.Count).First();
     }
 
     internal bool ExhaustPassed => _works.Any(work => work.PointId == LowPointWork.Exhaust && work.Reading is RefractometerReading reading && Refusal(reading, "exhaust outlet") is null);
