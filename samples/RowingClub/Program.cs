@@ -9,6 +9,7 @@ root.Subcommands.Add(OilCommand.Create(page));
 root.Subcommands.Add(BeltCommand.Create(page));
 root.Subcommands.Add(BalanceCommand.Create(page));
 root.Subcommands.Add(CoolingCommand.Create(page));
+root.Subcommands.Add(LayUpCommand.Create(page));
 root.Subcommands.Add(RecordCommand.Create(page));
 root.SetAction(_ =>
 {

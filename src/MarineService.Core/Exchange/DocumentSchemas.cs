@@ -44,6 +44,9 @@ public static class DocumentSchemas
     /// <summary>The schema of an impeller assessment.</summary>
     public static string ImpellerAssessment => Read("impeller-assessment");
 
+    /// <summary>The schema of a winter plan.</summary>
+    public static string LayUpPlan => Read("lay-up-plan");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -89,14 +89,20 @@ public static class DueListJson
             writer.Word(names[1], finding.Severity);
             writer.Text(names[2], finding.Subject);
             writer.Text(names[3], finding.Message(units));
-            writer.WriteStartArray(names[4]);
-            foreach (Figure figure in finding.Figures)
-            {
-                Write(writer, figure);
-            }
-
-            writer.WriteEndArray();
+            WriteFigures(writer, names[4], finding.Figures);
             writer.WriteEndObject();
+        }
+
+        writer.WriteEndArray();
+    }
+
+    /// <summary>Figures as documents write them.</summary>
+    internal static void WriteFigures(Utf8JsonWriter writer, JsonEncodedText name, IReadOnlyList<Figure> figures)
+    {
+        writer.WriteStartArray(name);
+        foreach (Figure figure in figures)
+        {
+            Write(writer, figure);
         }
 
         writer.WriteEndArray();

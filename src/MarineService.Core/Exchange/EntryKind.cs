@@ -17,5 +17,6 @@ internal enum EntryKind
     PlannedLayUp,
     OilChange,
     ImpellerInspection,
+    WinterWork,
     Withdrawal,
 }

@@ -1,5 +1,6 @@
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
+using MarineService.Core.LayUp;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using NodaTime;
@@ -71,6 +72,8 @@ internal sealed class EntryParts
 
     internal ImpellerParts? Impeller { get; set; }
 
+    internal List<LowPointWork>? Works { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -98,6 +101,7 @@ internal sealed class EntryParts
         EntryKind.Event => ServiceEvent.Of(Event!, Date!.Value, Dial),
         EntryKind.Duty => DutyChange.Of(Date!.Value, Conditions!, Dial),
         EntryKind.OilChange => OilChangeRecord.Of(Task!, Date!.Value, Account!, Dial),
+        EntryKind.WinterWork => WinterWork.On(Date!.Value, Works!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
         EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),

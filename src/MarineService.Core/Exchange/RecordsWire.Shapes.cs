@@ -26,9 +26,10 @@ internal static partial class RecordsWire
     private const int ReconstructedMember = 28;
     private const int AccountMember = 29;
     private const int ImpellerMember = 30;
+    private const int WorksMember = 31;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -36,6 +37,7 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.Reading] = ([DialMember], [SourceMember]);
         shapes[(int)EntryKind.Completion] = ([TaskMember], [DialMember, ResultMember, FractionMember, FractionUncertaintyMember]);
         shapes[(int)EntryKind.OilChange] = ([TaskMember, AccountMember], [DialMember]);
+        shapes[(int)EntryKind.WinterWork] = ([WorksMember], [DialMember]);
         shapes[(int)EntryKind.MeterChange] = ([], [OldFinalMember, NewInitialMember, UnmeteredMember, DeadSinceMember, NewMeterMember]);
         shapes[(int)EntryKind.EnteredService] = ([], [DialMember, EngineZeroMember]);
         shapes[(int)EntryKind.OpeningDuePoint] = ([TaskMember], [DueDateMember, DueHoursMember]);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
+using MarineService.Core.LayUp;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 
@@ -70,6 +71,7 @@ internal static partial class RecordsWire
         TopUp => EntryKind.TopUp,
         OilChangeRecord => EntryKind.OilChange,
         ImpellerInspection => EntryKind.ImpellerInspection,
+        WinterWork => EntryKind.WinterWork,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -116,6 +118,9 @@ internal static partial class RecordsWire
             case ImpellerInspection inspection:
                 writer.WritePropertyName(names[ImpellerMember]);
                 CoolingWire.Write(writer, inspection);
+                break;
+            case WinterWork work:
+                LayUpWire.Write(writer, names[WorksMember], work.Works);
                 break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);

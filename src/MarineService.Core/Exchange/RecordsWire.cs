@@ -42,7 +42,8 @@ internal static partial class RecordsWire
         "corrects",
         "reconstructed",
         "account",
-        "impeller");
+        "impeller",
+        "works");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -140,7 +141,8 @@ internal static partial class RecordsWire
                 case 27: parts.Corrects = json.NotBlank(); break;
                 case 28: parts.Reconstructed = json.YesOrNo(); break;
                 case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
-                default: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
+                case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
+                default: parts.Works = LayUpWire.ReadWorks(ref json); break;
             }
 
             json.EndMember();

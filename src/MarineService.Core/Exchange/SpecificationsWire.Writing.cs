@@ -36,6 +36,7 @@ internal static partial class SpecificationsWire
         writer.Part(names[7], specification.Sump, FluidsWire.Write);
         writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
         writer.Part(names[9], specification.RawWater, CoolingWire.Write);
+        writer.Part(names[10], specification.LayUp, LayUpWire.Write);
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

@@ -2,6 +2,7 @@ using MarineService.Core.Belts;
 using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
+using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -13,13 +14,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -41,6 +42,7 @@ internal static partial class SpecificationsWire
         Sump? sump = null;
         string? oilTask = null;
         RawWaterSystem? rawWater = null;
+        LayUpSheet? layUp = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -58,6 +60,7 @@ internal static partial class SpecificationsWire
                 case 7: sump = FluidsWire.ReadSump(ref json); break;
                 case 8: oilTask = json.NotBlank(); break;
                 case 9: rawWater = CoolingWire.ReadSystem(ref json); break;
+                case 10: layUp = LayUpWire.Read(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -91,6 +94,7 @@ internal static partial class SpecificationsWire
         sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
         sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);
         sheet = rawWater is null ? sheet : sheet.WithRawWater(rawWater);
+        sheet = layUp is null ? sheet : sheet.WithLayUp(layUp);
         return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 

@@ -7,6 +7,8 @@ namespace MarineService.Core.LayUp;
 /// <summary>A fuel tank: what is in it and how much it holds.</summary>
 public sealed class FuelTank
 {
+    internal const string PlainTitle = "fuel tank";
+
     private FuelTank(Fuel fuel, double capacityLiters, string title) => (Fuel, CapacityLiters, Title) = (fuel, capacityLiters, title);
 
     /// <summary>What is in it.</summary>
@@ -28,7 +30,7 @@ public sealed class FuelTank
     /// <exception cref="ArgumentNullException"><paramref name="title"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="title"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static FuelTank Of(Fuel fuel, Volume capacity, string title = "fuel tank") =>
+    public static FuelTank Of(Fuel fuel, Volume capacity, string title = PlainTitle) =>
         new(Guard.Defined(fuel), LayUpGuard.LitersAbove0(capacity), Guard.NotBlank(title));
 
     /// <summary>What people call it.</summary>

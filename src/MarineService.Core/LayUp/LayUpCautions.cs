@@ -4,7 +4,7 @@ namespace MarineService.Core.LayUp;
 internal static class LayUpCautions
 {
     internal static Caution PetrolRun { get; } = Caution.Of(
-        SignalWord.Danger, "Petrol vapour explodes. Blower four minutes, sniff and look in the bilge before any switch; hatches open; no flame.", LayUpSources.Blower);
+        SignalWord.Danger, "Petrol vapour explodes. Blower four minutes, sniff and look in the bilge before any switch; hatches open; no flame. Exhaust gas kills: people clear of the stern. Water supply on before the start.", LayUpSources.Blower);
 
     internal static Caution Run { get; } = Caution.Of(
         SignalWord.Warning, "Exhaust gas kills. Run in the open, people clear of the stern; water supply on before the start, or the impeller burns.", Citation.CommonPractice);

@@ -156,7 +156,7 @@ internal sealed class LayUpPlanner
             }
             else
             {
-                Step(LayUpTopic.Drain, point.Drains == 1 ? "{point}: open the drain, rod it, see it run dry." : "{point}: open all {drains} drains, rod each, see each run dry.", Citation.CommonPractice, caution,
+                Step(LayUpTopic.Drain, point.Drains == 1 ? "{point}: open the drain, rod it, see it run dry." : "{point}: open its {drains} drains, rod each, see each run dry.", Citation.CommonPractice, caution,
                     title, Figure.Of("drains", point.Drains, FigureUnit.Number));
             }
 
@@ -201,8 +201,14 @@ internal sealed class LayUpPlanner
             Step(LayUpTopic.Antifreeze, "Mix {product} of '{antifreeze}' with {water} of clean fresh water: {mix} of {strength} glycol.", Citation.Derived("the balance of glycol in a well-mixed vessel"), null, figures);
         }
 
-        Step(LayUpTopic.Antifreeze, "Shut the drains. Back-fill block, manifolds, exchanger and coolers by their own hoses until it runs out full, about {mix} of {strength} glycol; shut thermostats keep it out of the block otherwise.",
-            Citation.CommonPractice, LayUpCautions.Antifreeze, figures);
+        Step(
+            LayUpTopic.Antifreeze,
+            _data.Engine.Cooling == CoolingKind.FreshWater
+                ? "Shut the drains. Back-fill exchanger, coolers, pump and exhaust by their own hoses until it runs out full, about {mix} of {strength} glycol."
+                : "Shut the drains. Back-fill block, manifolds and coolers by their own hoses until it runs out full, about {mix} of {strength} glycol; a shut thermostat keeps it out of the block otherwise.",
+            Citation.CommonPractice,
+            LayUpCautions.Antifreeze,
+            figures);
         if (Fill.ThroughLiters is double through && through > recipe.ProductLiters + recipe.WaterLiters + 0.005)
         {
             Step(LayUpTopic.Antifreeze, "Trapped water thins it: have {through} of the mix at hand and run it through until every drain reads strong enough.",
@@ -219,8 +225,13 @@ internal sealed class LayUpPlanner
 
         if (_data.Antifreeze is { HasEthanol: false, Kind: not null } && _data.Freeze.LowCelsius is double low)
         {
-            Step(LayUpTopic.Proof, "Read a sample from every low point's drain, block and manifolds first, and not only from the exhaust: {wanted} or below by the {scale} glycol scale.",
-                Citation.CommonPractice, null,
+            Step(
+                LayUpTopic.Proof,
+                _data.Engine.Cooling == CoolingKind.FreshWater
+                    ? "Read a sample from every low point's drain, and not only from the exhaust: {wanted} or below by the {scale} glycol scale."
+                    : "Read a sample from every low point's drain, block and manifolds first, and not only from the exhaust: {wanted} or below by the {scale} glycol scale.",
+                Citation.CommonPractice,
+                null,
                 Figure.Of("wanted", low - _data.Limits.FreezingMarginKelvins, FigureUnit.DegreeCelsius),
                 Figure.Of("scale", _data.Antifreeze.Base == AntifreezeBase.EthyleneGlycol ? "ethylene" : "propylene"));
         }

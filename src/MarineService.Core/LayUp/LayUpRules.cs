@@ -10,7 +10,7 @@ public static class LayUpRules
 
     /// <summary>The record is short.</summary>
     public static FindingRule FewWinters { get; } = new(
-        "LAYUP-002", Severity.Note, "A record low needs many winters", "the records hold {winters} winters, {expected} are expected of a record low",
+        "LAYUP-002", Severity.Note, "A record low needs many winters", "winters on record: {winters}; a record low is expected to stand on {expected}",
         Citation.ProjectChoice, "Ask the weather service for the site's record low.");
 
     /// <summary>Some months of the lay-up have no record.</summary>

@@ -75,6 +75,9 @@ public sealed class WinterProof
         return new(Array.AsReadOnly(points), findings);
     }
 
+    /// <summary>The same proof with something that undid it.</summary>
+    internal WinterProof Voided(Finding finding) => new(Points, [.. Findings, finding]);
+
     private static string Words(LowPointVerdict verdict) => verdict switch
     {
         LowPointVerdict.Proved => "proved",

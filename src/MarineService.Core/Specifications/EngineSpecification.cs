@@ -3,12 +3,13 @@ using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
+using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive and its raw-water side.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive, its raw-water side, and what the winter needs of it.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
@@ -49,6 +50,9 @@ public sealed class EngineSpecification
 
     /// <summary>The raw-water side: circuit in the order of flow, pump, outlet limit; null when it is not stated.</summary>
     public RawWaterSystem? RawWater => _parts.RawWater;
+
+    /// <summary>What is known of the engine for the winter, or null when nothing is stated.</summary>
+    public LayUpSheet? LayUp => _parts.LayUp;
 
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
@@ -136,6 +140,25 @@ public sealed class EngineSpecification
     /// <exception cref="ArgumentNullException"><paramref name="rawWater"/> is null.</exception>
     public EngineSpecification WithRawWater(RawWaterSystem rawWater) => new(_parts with { RawWater = Guard.NotNull(rawWater) });
 
+    /// <summary>A copy with what is known of the engine for the winter.</summary>
+    /// <param name="layUp">Raw-water side, cylinders, fuel tank.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="layUp"/> is null.</exception>
+    public EngineSpecification WithLayUp(LayUpSheet layUp) => new(_parts with { LayUp = Guard.NotNull(layUp) });
+
+    /// <summary>Begins the winter plan with what the data sheet knows.</summary>
+    /// <param name="freeze">Whether to protect from frost, and down to which temperature.</param>
+    /// <param name="limits">The figures that nobody publishes; <see cref="LayUpLimits.Default"/> when null.</param>
+    /// <returns>The plan, which takes the boat, an antifreeze and readings.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="freeze"/> is null.</exception>
+    public LayUpPlan PlanLayUp(FreezeDecision freeze, LayUpLimits? limits = null)
+    {
+        LayUpPlan plan = LayUpPlan.For(Engine, freeze, limits);
+        plan = LayUp?.RawWaterSide is RawWaterSide side ? plan.WithRawWaterSide(side) : plan;
+        plan = LayUp?.Cylinders is Cylinders cylinders ? plan.WithCylinders(cylinders) : plan;
+        return LayUp?.FuelTank is FuelTank tank ? plan.WithFuel(FuelLayUp.Of(tank, limits: limits)) : plan;
+    }
+
     /// <summary>Begins the question which of the permitted oils may go in, with the fitted oil already said.</summary>
     /// <returns>The question; not known when the permitted oils are not stated.</returns>
     /// <example><code>specification.ChooseOil().Value.ForColdestStart(Temperature.FromDegreesCelsius(-5)).Best;</code></example>
@@ -182,5 +205,6 @@ public sealed class EngineSpecification
         BeltDrive? BeltDrive = null,
         Sump? Sump = null,
         string OilTaskId = EngineOilTask,
-        RawWaterSystem? RawWater = null);
+        RawWaterSystem? RawWater = null,
+        LayUpSheet? LayUp = null);
 }

@@ -22,6 +22,7 @@ internal static class Mutation
         "{\"value\":45.1,\"unit\":\"deg\"}", "[{\"step\":\"begun\"}]", "[{\"step\":\"ran\"}]",
         "\"clockwise\"", "\"pulley-end\"", "\"grooved\"", "\"smooth\"", "\"mm\"", "\"deg\"", "\"[in_i]\"", "\"a(b)\"", "{\"value\":60,\"unit\":\"mm\"}", "{\"value\":0,\"unit\":\"mm\"}",
         "{\"sense\":\"clockwise\",\"seenFrom\":\"pulley-end\"}", "{\"x\":1,\"y\":-1,\"unit\":\"mm\"}", "\"automatic\"", "\"set-by-hand\"", "\"alternator\"",
+        "[\"hose\"]", "[\"hose\",\"hose\"]", "\"hose\"", "\"petrol\"", "9.4", "21", "{\"count\":4}", "\"winter-work\"", "\"exhaust\"", "\"propylene\"", "[{\"point\":\"a\",\"rodded\":1,\"ran\":1}]", "{\"lowPoints\":[]}", "{\"value\":0.01,\"unit\":\"L\"}",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -35,6 +36,7 @@ internal static class Mutation
         "method", "emptiedIntoMeasure", "appearance", "period", "levelAfter", "topUps", "settled", "seating", "pitch",
         "beltDrive", "crankTurns", "centersKnownTo", "pulleys", "belt", "tensioner", "routing", "name", "rim", "center", "effectiveDiameter", "outsideDiameter", "diameterOverBalls",
         "duty", "mustTurn", "load", "width", "plane", "leastWrap", "ribs", "tolerance", "spring", "pivot", "sense", "seenFrom", "x",
+        "layUp", "lowPoints", "absent", "circuit", "drains", "holds", "trapped", "cylinders", "count", "displacement", "compressionRatio", "fuelTank", "fuel", "capacity", "works", "point", "rodded", "ran", "scale", "freezingPoint",
     ];
 
     internal static string Of(JsonNode document, Random random)

@@ -25,11 +25,7 @@ public sealed class SchemaTextTest
     }
 
     [Theory]
-    [InlineData(nameof(DocumentSchemas.EngineSpecification))]
-    [InlineData(nameof(DocumentSchemas.BoatSpecification))]
-    [InlineData(nameof(DocumentSchemas.ServiceLog))]
-    [InlineData(nameof(DocumentSchemas.DueList))]
-    [InlineData(nameof(DocumentSchemas.OilSelection))]
+    [MemberData(nameof(Names))]
     public void Schema_DescribesItselfAndEveryMember(string name)
     {
         Assert.True(Schemas[name].TryGetProperty("title", out _));

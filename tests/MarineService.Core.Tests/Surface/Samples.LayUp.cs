@@ -20,7 +20,7 @@ internal static partial class Samples
         [
             ElectricPotential.FromVolts(12.5), side, glycol, freeze, work, plan, plan.Fill!, plan.Fill!.Fill.Value, plan.Fogging, plan.Steps[0],
             plan.Prove([work]).Value, plan.Prove([work]).Value.Points[0],
-            BatteryReading.OfVoltage(BatteryKind.FloodedLead, ElectricPotential.FromVolts(12.5), 24), FuelTank.Of(Fuel.Petrol, Volume.FromLiters(90)),
+            BatteryReading.OfVoltage(BatteryKind.FloodedLead, ElectricPotential.FromVolts(12.5), 24), FuelTank.Of(Fuel.Petrol, Volume.FromLiters(90)), LayUpSheet.Empty.With(side),
         ];
     }
 }
