@@ -32,6 +32,19 @@ internal sealed class Page
         _console.Write(new Text($" {task.Task.Title} - {text[(text.IndexOf(", ", StringComparison.Ordinal) + 2)..]}\n"));
     }
 
+    /// <summary>When a task that is not due yet is expected to be, on one line, or with all reasons.</summary>
+    internal void Forecast(TaskDue task, DisplayUnits units, bool why)
+    {
+        if (task.Status is DueStatus.NotDue or DueStatus.DueSoon && task.Task.Interval is not null)
+        {
+            _console.Write(new Text($"            {task.Forecast}\n", new Style(decoration: Decoration.Dim)));
+            if (why)
+            {
+                Explain(task.Forecast.Explain(units));
+            }
+        }
+    }
+
     /// <summary>Why, indented below the task.</summary>
     internal void Explain(Explanation explanation)
     {

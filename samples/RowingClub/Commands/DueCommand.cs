@@ -45,10 +45,16 @@ internal static class DueCommand
         foreach (TaskDue task in due.MostUrgentFirst)
         {
             page.Task(task);
+            page.Forecast(task, units, why);
             if (why || task.Status >= DueStatus.Due)
             {
                 page.Explain(task.Explain(units));
             }
+        }
+
+        if (due.ReadAgain() is { IsKnown: true } reading)
+        {
+            page.Line($"  For {reading.Value.Task.TaskId}, {reading.Value}.");
         }
 
         ShowFindings(page, "Noted", due.Findings, units);

@@ -47,6 +47,9 @@ public static class DocumentSchemas
     /// <summary>The schema of a winter plan.</summary>
     public static string LayUpPlan => Read("lay-up-plan");
 
+    /// <summary>The schema of a visit plan.</summary>
+    public static string VisitPlan => Read("visit-plan");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

@@ -11,7 +11,7 @@ public static class DueListJson
 {
     private static readonly DocumentHead Head = new("marine-service/due-list");
 
-    private static readonly MemberNames Members = new("today", "anythingDue", "tasks", "findings");
+    private static readonly MemberNames Members = new("today", "anythingDue", "tasks", "findings", "readAgain");
 
     private static readonly MemberNames TaskMembers = new(
         "id",
@@ -31,7 +31,8 @@ public static class DueListJson
         "planDate",
         "coveredBy",
         "missing",
-        "rules");
+        "rules",
+        "forecast");
 
     private static readonly MemberNames FindingMembers = new("code", "severity", "subject", "message", "figures");
 
@@ -61,6 +62,7 @@ public static class DueListJson
 
         writer.WriteEndArray();
         WriteFindings(writer, Members.Encoded[3], list.Findings, units);
+        ForecastWire.Write(writer, Members.Encoded[4], list.ReadAgain(), withTask: true);
         writer.WriteEndObject();
     }
 
@@ -152,6 +154,7 @@ public static class DueListJson
         writer.Text(names[15], task.CoveredBy);
         writer.Texts(names[16], task.Missing);
         writer.Texts(names[17], [.. task.Rules().Select(rule => rule.Code)]);
+        ForecastWire.Write(writer, names[18], task.Forecast);
         writer.WriteEndObject();
     }
 }

@@ -15,6 +15,7 @@ internal enum EntryKind
     LaidUp,
     Commissioned,
     PlannedLayUp,
+    PlannedUse,
     OilChange,
     ImpellerInspection,
     WinterWork,

@@ -44,6 +44,8 @@ internal sealed class EntryParts
 
     internal LocalDate? Until { get; set; }
 
+    internal EngineHours? PlannedHours { get; set; }
+
     internal EngineHours? OldFinal { get; set; }
 
     internal EngineHours? NewInitial { get; set; }
@@ -106,6 +108,7 @@ internal sealed class EntryParts
         EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
+        EntryKind.PlannedUse => PlannedUse.Between(Date!.Value, Until!.Value, PlannedHours!.Value),
         EntryKind.PlannedLayUp => PlannedLayUp.Between(Date!.Value, Until!.Value),
         _ => Result switch
         {

@@ -27,9 +27,10 @@ internal static partial class RecordsWire
     private const int AccountMember = 29;
     private const int ImpellerMember = 30;
     private const int WorksMember = 31;
+    private const int PlannedHoursMember = 32;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, PlannedHoursMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -48,8 +49,34 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.LaidUp] = ([], [DialMember]);
         shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
         shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
+        shapes[(int)EntryKind.PlannedUse] = ([UntilMember, PlannedHoursMember], []);
         shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
         shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
         return shapes;
+    }
+
+    private static void CheckUntil(ref JsonCursor json, EntryParts parts)
+    {
+        if (parts.Until is not { } until || parts.Date is not { } from)
+        {
+            return;
+        }
+
+        string text = NodaTime.Text.LocalDatePattern.Iso.Format(until);
+        if (parts.Kind != EntryKind.PlannedUse)
+        {
+            if (until <= from)
+            {
+                json.NoteMeaning("/until", text, "a date after the first day of the lay-up");
+            }
+        }
+        else if (until < from || until > from.PlusYears(10))
+        {
+            json.NoteMeaning("/until", text, "a date on or after the first day of the plan, and within ten years of it");
+        }
+        else if (parts.PlannedHours is { } hours && hours.ToHours() > 24m * (NodaTime.Period.DaysBetween(from, until) + 1))
+        {
+            json.NoteMeaning("/plannedHours", hours.ToString(), "at most 24 h for each day of the plan");
+        }
     }
 }

@@ -75,6 +75,7 @@ internal static partial class RecordsWire
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
+        PlannedUse => EntryKind.PlannedUse,
         null => EntryKind.Withdrawal,
         _ => EntryKind.Completion,
     };
@@ -124,6 +125,10 @@ internal static partial class RecordsWire
                 break;
             case PlannedLayUp plan:
                 writer.Date(names[UntilMember], plan.To);
+                break;
+            case PlannedUse plan:
+                writer.Date(names[UntilMember], plan.To);
+                writer.Hours(names[PlannedHoursMember], plan.Hours);
                 break;
             case MeterChange change:
                 WriteChange(writer, names, change);

@@ -43,7 +43,8 @@ internal static partial class RecordsWire
         "reconstructed",
         "account",
         "impeller",
-        "works");
+        "works",
+        "plannedHours");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -142,7 +143,8 @@ internal static partial class RecordsWire
                 case 28: parts.Reconstructed = json.YesOrNo(); break;
                 case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
                 case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
-                default: parts.Works = LayUpWire.ReadWorks(ref json); break;
+                case WorksMember: parts.Works = LayUpWire.ReadWorks(ref json); break;
+                default: parts.PlannedHours = json.Hours(); break;
             }
 
             json.EndMember();
@@ -186,10 +188,7 @@ internal static partial class RecordsWire
             json.Note("/fractionUncertainty", "present", "the exchangedFraction that it belongs to");
         }
 
-        if (parts.Until is { } until && parts.Date is { } from && until <= from)
-        {
-            json.NoteMeaning("/until", NodaTime.Text.LocalDatePattern.Iso.Format(until), "a date after the first day of the lay-up");
-        }
+        CheckUntil(ref json, parts);
 
         if (parts.Impeller?.FittedOn is { } fitted && parts.Date is { } looked && fitted > looked)
         {

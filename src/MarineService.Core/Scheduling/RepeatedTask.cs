@@ -13,6 +13,9 @@ namespace MarineService.Core.Scheduling;
 /// </remarks>
 public sealed class RepeatedTask
 {
+    // The engine that tasks belong to when nothing else is said.
+    private const string MainEngine = "main";
+
     private readonly SeasonalUse? _use;
     private readonly LayUpRule _layUpRule;
     private readonly int? _gridToleranceDays;
@@ -64,7 +67,7 @@ public sealed class RepeatedTask
     /// <param name="due">Where it stands.</param>
     /// <param name="price">What part and labour of one time cost, from 0 to 100,000 of the caller's currency.</param>
     /// <param name="latePerDay">What each day late costs, from 0 to 1,000,000 of the caller's currency.</param>
-    /// <returns>The task; not known when it does not come round by an interval, or no date is known on which it falls due.</returns>
+    /// <returns>The task under its id, behind the scope and a slash unless that is "main"; not known when it does not come round by an interval, or no date is known on which it falls due.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="due"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A cost is outside its range.</exception>
     public static Answer<RepeatedTask> Of(TaskDue due, decimal price, decimal latePerDay)
@@ -81,7 +84,7 @@ public sealed class RepeatedTask
         first = LocalDate.Max(first, due.AsOf);
         ServiceInterval interval = due.IntervalInForce;
         RepeatedTask task = new(
-            due.TaskId, first, interval, 0m, latePerDay, due.Use, due.Task.LayUpRule,
+            due.Scope == MainEngine ? due.TaskId : $"{due.Scope}/{due.TaskId}", first, interval, 0m, latePerDay, due.Use, due.Task.LayUpRule,
             due.Task.AnchorPolicy == AnchorPolicy.FixedGrid ? IntervalMath.ToleranceDays(interval.Months!.Value, due.Task.TolerancePercent) : null);
         int from = CalendarDay.Of(first);
         int next = task.Load(from, from, from).Next[0];

@@ -12,7 +12,7 @@ internal static class GoldenDocuments
     internal static IReadOnlyList<string> Club { get; } = [.. Below("Club/")];
 
     /// <summary>Documents that the library only writes: an old one must stay valid by its schema.</summary>
-    internal static IReadOnlyList<string> Written => ["Documents/v1/due-list.json", "Documents/v1/oil-selection.json"];
+    internal static IReadOnlyList<string> Written => ["Documents/v1/due-list.json", "Documents/v1/oil-selection.json", "Documents/v1/due-list-forecast.json", "Documents/v1/visit-plan.json"];
 
     internal static byte[] Read(string name)
     {
