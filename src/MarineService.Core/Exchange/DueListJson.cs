@@ -62,7 +62,7 @@ public static class DueListJson
 
         writer.WriteEndArray();
         WriteFindings(writer, Members.Encoded[3], list.Findings, units);
-        ForecastWire.Write(writer, Members.Encoded[4], list.ReadAgain(), withTask: true);
+        ForecastWire.Write(writer, Members.Encoded[4], list.ReadAgain());
         writer.WriteEndObject();
     }
 

@@ -32,12 +32,12 @@ internal static class ForecastWire
         }
 
         writer.Texts(names[7], forecast.Missing);
-        Write(writer, names[8], forecast.ReadAgain(), withTask: false);
+        Write(writer, names[8], forecast.ReadAgain());
         writer.WriteEndObject();
     }
 
     /// <summary>The reading that would sharpen most; left out when none would.</summary>
-    internal static void Write(Utf8JsonWriter writer, JsonEncodedText name, Answer<ReadingAdvice> advice, bool withTask)
+    internal static void Write(Utf8JsonWriter writer, JsonEncodedText name, Answer<ReadingAdvice> advice)
     {
         if (!advice.IsKnown)
         {
@@ -47,8 +47,8 @@ internal static class ForecastWire
         JsonEncodedText[] names = ReadingMembers.Encoded;
         writer.WriteStartObject(name);
         writer.Date(names[0], advice.Value.Date);
-        writer.Text(names[1], withTask ? advice.Value.Task.TaskId : null);
-        writer.Text(names[2], withTask ? advice.Value.Task.Scope : null);
+        writer.Text(names[1], advice.Value.Task.TaskId);
+        writer.Text(names[2], advice.Value.Task.Scope);
         writer.Number(names[3], advice.Value.RangeDays);
         writer.Number(names[4], advice.Value.RangeDaysAfter);
         writer.Text(names[5], advice.Value.Reason);

@@ -14,11 +14,13 @@ public static class VisitPlanJson
     private static readonly MemberNames Members = new(
         "method", "cost", "lowerBound", "gapFraction", "earlyCost", "lateCost", "separateCost", "bestSingleVisit", "seasons", "visits");
 
+    private static readonly MemberNames SingleMembers = new("date", "cost");
+
     private static readonly MemberNames SeasonMembers = new("year", "cost", "earlyCost");
 
     private static readonly MemberNames VisitMembers = new("date", "cost", "setUpCost", "accessCost", "earlyCost", "lateCost", "items");
 
-    private static readonly MemberNames ItemMembers = new("task", "due", "daysEarly", "daysLate", "cost", "nextBestDate", "nextBestExtraCost", "reason");
+    private static readonly MemberNames ItemMembers = new("task", "due", "daysEarly", "daysLate", "cost", "nextBestDate", "nextBestExtraCost", "dueAtOnce", "reason");
 
     /// <summary>Writes a document.</summary>
     /// <param name="plan">The plan.</param>
@@ -46,8 +48,8 @@ public static class VisitPlanJson
         if (plan.BestSingleVisit is Visit single)
         {
             writer.WriteStartObject(names[7]);
-            writer.Date(VisitMembers.Encoded[0], single.Date);
-            writer.Number(VisitMembers.Encoded[1], single.Cost);
+            writer.Date(SingleMembers.Encoded[0], single.Date);
+            writer.Number(SingleMembers.Encoded[1], single.Cost);
             writer.WriteEndObject();
         }
 
@@ -103,7 +105,8 @@ public static class VisitPlanJson
             writer.Number(ItemMembers.Encoded[4], item.Cost);
             writer.Date(ItemMembers.Encoded[5], item.NextBestDate);
             writer.Number(ItemMembers.Encoded[6], item.NextBestExtraCost);
-            writer.Text(ItemMembers.Encoded[7], item.Reason);
+            writer.WriteBoolean(ItemMembers.Encoded[7], item.IsDueAtOnce);
+            writer.Text(ItemMembers.Encoded[8], item.Reason);
             writer.WriteEndObject();
         }
 

@@ -8,9 +8,12 @@ namespace MarineService.Core.Scheduling;
 /// <param name="next">The next due day if it is done on each day; the largest number when there is none.</param>
 /// <param name="rested">How many days before each day do not count as late, as the engine rests.</param>
 /// <param name="lateFrom">From when a task that is due on each day counts as late: the day itself, or the beginning of the lay-up that it is pulled before.</param>
-internal sealed class RepeatedLoad(int firstDue, long earlyPerDay, long latePerDay, int from, int[] next, int[] rested, int[] lateFrom)
+/// <param name="isAtOnce">Whether the first time may not wait: it goes on the first day that there is, whatever lateness is priced at.</param>
+internal sealed class RepeatedLoad(int firstDue, long earlyPerDay, long latePerDay, int from, int[] next, int[] rested, int[] lateFrom, bool isAtOnce = false)
 {
     internal int FirstDue { get; } = firstDue;
+
+    internal bool IsAtOnce { get; } = isAtOnce;
 
     internal int[] Next { get; } = next;
 

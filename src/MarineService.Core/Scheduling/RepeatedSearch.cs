@@ -33,7 +33,7 @@ internal sealed class RepeatedSearch
         long separate = 0;
         foreach (RepeatedLoad task in _tasks)
         {
-            separate += RepeatedMath.Path(task, _days, _setUp, _until, LastOfAll, _togo, _open);
+            separate += RepeatedMath.Path(task, _days, _setUp, _until, _days[0], LastOfAll, _togo, _open);
             alone.UnionWith(_open);
         }
 
@@ -57,7 +57,7 @@ internal sealed class RepeatedSearch
         long cost = chosen.Sum(k => _setUp[k]);
         for (int i = 0; i < _tasks.Length && cost < VisitMath.Never; i++)
         {
-            cost = VisitMath.Add(cost, RepeatedMath.Path(_tasks[i], days, open, _until, LastOfAll, _togo, _open));
+            cost = VisitMath.Add(cost, RepeatedMath.Path(_tasks[i], days, open, _until, _days[0], LastOfAll, _togo, _open));
             on?[i].AddRange(_open);
         }
 
@@ -148,7 +148,7 @@ internal sealed class RepeatedSearch
             long bound = 0;
             for (int i = 0; i < _tasks.Length; i++)
             {
-                bound += RepeatedMath.Path(_tasks[i], _days, shares.Of(i), _until, LastOfAll, _togo, _open);
+                bound += RepeatedMath.Path(_tasks[i], _days, shares.Of(i), _until, _days[0], LastOfAll, _togo, _open);
                 bool[] used = uses[i];
                 Array.Clear(used, 0, used.Length);
                 _open.ForEach(k => used[k] = true);

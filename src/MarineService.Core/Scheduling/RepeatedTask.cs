@@ -9,7 +9,8 @@ namespace MarineService.Core.Scheduling;
 /// <remarks>
 /// After each time it is due again when the calendar limb has passed or, by the expected course of use, the hours limb is run, whichever
 /// comes first. A day early throws away a day of life: the price of part and labour divided by the days of one interval. A day late is a
-/// risk that the caller prices. Money is in the caller's currency, kept to a millionth.
+/// risk that the caller prices. After a failed inspection, an event such as an overheat, or a run after lay-up the first time is not weighed
+/// against anything: it goes on the first day that there is. Money is in the caller's currency, kept to a millionth.
 /// </remarks>
 public sealed class RepeatedTask
 {
@@ -19,12 +20,13 @@ public sealed class RepeatedTask
     private readonly SeasonalUse? _use;
     private readonly LayUpRule _layUpRule;
     private readonly int? _gridToleranceDays;
+    private readonly bool _isAtOnce;
 
     private RepeatedTask(
-        string id, LocalDate firstDue, ServiceInterval interval, decimal earlyPerDay, decimal latePerDay, SeasonalUse? use, LayUpRule layUpRule, int? gridToleranceDays)
+        string id, LocalDate firstDue, ServiceInterval interval, decimal earlyPerDay, decimal latePerDay, SeasonalUse? use, LayUpRule layUpRule, int? gridToleranceDays, bool isAtOnce)
     {
         (Id, FirstDue, Interval, EarlyPerDay, LatePerDay) = (id, firstDue, interval, earlyPerDay, latePerDay);
-        (_use, _layUpRule, _gridToleranceDays) = (use, layUpRule, gridToleranceDays);
+        (_use, _layUpRule, _gridToleranceDays, _isAtOnce) = (use, layUpRule, gridToleranceDays, isAtOnce);
     }
 
     /// <summary>What names the task, such as "engine-oil".</summary>
@@ -60,7 +62,7 @@ public sealed class RepeatedTask
         ServiceInterval interval = ServiceInterval.OfMonths(months);
         Guard.InRange(price, 0m, 100_000m, "(currency)");
         Guard.InRange(latePerDay, 0m, 1_000_000m, "(currency a day)");
-        return new(id, firstDue, interval, price / (CalendarDay.PlusMonths(first, months) - first), latePerDay, null, LayUpRule.AsIs, null);
+        return new(id, firstDue, interval, price / (CalendarDay.PlusMonths(first, months) - first), latePerDay, null, LayUpRule.AsIs, null, false);
     }
 
     /// <summary>A task as a due list forecasts it.</summary>
@@ -85,7 +87,8 @@ public sealed class RepeatedTask
         ServiceInterval interval = due.IntervalInForce;
         RepeatedTask task = new(
             due.Scope == MainEngine ? due.TaskId : $"{due.Scope}/{due.TaskId}", first, interval, 0m, latePerDay, due.Use, due.Task.LayUpRule,
-            due.Task.AnchorPolicy == AnchorPolicy.FixedGrid ? IntervalMath.ToleranceDays(interval.Months!.Value, due.Task.TolerancePercent) : null);
+            due.Task.AnchorPolicy == AnchorPolicy.FixedGrid ? IntervalMath.ToleranceDays(interval.Months!.Value, due.Task.TolerancePercent) : null,
+            due.Basis is DueBasis.FailedInspection or DueBasis.Event or DueBasis.LayUpVoided);
         int from = CalendarDay.Of(first);
         int next = task.Load(from, from, from).Next[0];
         return Answer.Known(task.Pricing(next == int.MaxValue ? 0m : price / Math.Max(1, next - from)));
@@ -112,11 +115,11 @@ public sealed class RepeatedTask
             lateFrom[i] = rest is (int start, int) && _layUpRule == LayUpRule.PullForward ? Math.Max(from, start) : day;
         }
 
-        return new(firstDue, VisitPlanner.Grains(EarlyPerDay), VisitPlanner.Grains(LatePerDay), from, NextDue(from, days, rested), rested, lateFrom);
+        return new(firstDue, VisitPlanner.Grains(EarlyPerDay), VisitPlanner.Grains(LatePerDay), from, NextDue(from, days, rested), rested, lateFrom, _isAtOnce);
     }
 
     private RepeatedTask Pricing(decimal earlyPerDay) =>
-        new(Id, FirstDue, Interval, decimal.Round(earlyPerDay, 6), LatePerDay, _use, _layUpRule, _gridToleranceDays);
+        new(Id, FirstDue, Interval, decimal.Round(earlyPerDay, 6), LatePerDay, _use, _layUpRule, _gridToleranceDays, _isAtOnce);
 
     // The next due day if the task is done on each day; the largest number when it is not within ten years.
     private int[] NextDue(int from, int days, int[] rested)

@@ -70,28 +70,31 @@ public sealed partial class VisitPlanner
         int[] visits = Array.ConvertAll(chosen, k => days[k]);
         long[] free = new long[visits.Length];
         long[] togo = new long[visits.Length];
-        RepeatedMath.Path(load, visits, free, last, days[days.Length - 1], togo, []);
         int due = load.FirstDue;
         int done = int.MinValue;
         foreach (int at in on[i])
         {
+            // A visit for this task alone would be saved, unless what follows takes it after all.
             bool isAlone = !on.Where((others, j) => j != i && others.Contains(at)).Any();
-            long here = load.Cost(due, visits[at]) + togo[at] + (isAlone ? setUp[chosen[at]] : 0);
+            Array.Clear(free, 0, free.Length);
+            free[at] = isAlone ? setUp[chosen[at]] : 0;
+            RepeatedMath.Path(load, visits, free, last, days[0], days[days.Length - 1], togo, []);
+            long here = load.Cost(due, visits[at]) + togo[at] + free[at];
             (int? next, long extra) = (null, VisitMath.Never);
             for (int k = 0; k < days.Length; k++)
             {
-                if (days[k] > done && k != chosen[at])
+                if (days[k] > done && k != chosen[at] && !(load.IsAtOnce && done == int.MinValue))
                 {
                     int visit = Array.IndexOf(chosen, k);
                     int later = Array.FindIndex(visits, day => day > days[k]);
-                    long after = RepeatedMath.After(load, load.NextAfter(days[k]), later < 0 ? visits.Length : later, visits, free, last, days[days.Length - 1], days[k], togo).Cost;
+                    long after = RepeatedMath.After(load, load.NextAfter(days[k]), later < 0 ? visits.Length : later, visits, free, last, int.MaxValue, days[days.Length - 1], days[k], togo).Cost;
                     long total = VisitMath.Add(after, load.Cost(due, days[k]) + (visit < 0 ? setUp[k] : 0)) - here;
                     (next, extra) = total < extra && after < VisitMath.Never ? (days[k], total) : (next, extra);
                 }
             }
 
             VisitTask asDue = VisitTask.Of(task.Id, CalendarDay.ToDate(due), task.EarlyPerDay, task.LatePerDay);
-            items[at].Add(new(asDue, CalendarDay.ToDate(visits[at]), load.Cost(due, visits[at]) / Grain, next is int day ? CalendarDay.ToDate(day) : null, next is null ? null : extra / Grain));
+            items[at].Add(new(asDue, CalendarDay.ToDate(visits[at]), load.Cost(due, visits[at]) / Grain, next is int day ? CalendarDay.ToDate(day) : null, next is null ? null : extra / Grain, load.IsAtOnce && done == int.MinValue));
             (done, due) = (visits[at], load.NextAfter(visits[at]));
         }
     }

@@ -81,6 +81,8 @@ public sealed class DocumentSchemasTest
     {
         Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.DueList), GoldenDocuments.Read("Documents/v1/due-list.json")));
         Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.OilSelection), GoldenDocuments.Read("Documents/v1/oil-selection.json")));
+        Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.DueList), GoldenDocuments.Read("Documents/v1/due-list-forecast.json")));
+        Assert.True(IsValid(JsonSchema.FromText(DocumentSchemas.VisitPlan), GoldenDocuments.Read("Documents/v1/visit-plan.json")));
     }
 
     [Fact]

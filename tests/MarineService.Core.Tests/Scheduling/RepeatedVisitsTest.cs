@@ -55,6 +55,7 @@ public sealed class RepeatedVisitsTest
             {
                 Assert.Equal(due, item.Task.Due);
                 Assert.NotEqual(item.Date, item.NextBestDate);
+                Assert.True(item.NextBestExtraCost is null or >= 0, item.ToString());
                 due = item.Date.PlusMonths(task.Interval.Months!.Value);
             }
         }
@@ -102,6 +103,39 @@ public sealed class RepeatedVisitsTest
         Assert.Equal("2027-04-20: oil", Assert.Single(plan.Visits).ToString());
         Assert.Equal(1.9m, plan.Cost);
         Assert.True(plan.IsProvenLeastCost);
+    }
+
+    /// <summary>A failed inspection is never weighed against money: late days cost nothing here, a visit a fortune, and still it comes first.</summary>
+    [Fact]
+    public void FailedInspection_GoesOnTheFirstDayThereIs()
+    {
+        ServiceTask[] tasks =
+        [
+            ServiceTask.Inspect("look", ServiceInterval.OfMonths(12)).IfFailedDo("impeller"),
+            ServiceTask.Replace("impeller", ServiceInterval.OfMonths(24)),
+        ];
+        ServiceFact[] facts = [Completion.Of("impeller", new(2025, 4, 1), null), Completion.Failed("look", new(2026, 3, 30), null)];
+        TaskDue due = DueList.Evaluate(TaskPlan.Of(tasks), ServiceHistory.Of(HourMeter.Plain, facts, Today))["impeller"];
+        VisitPlan plan = VisitPlanner.From(Today, 5000m).OnlyOn(IsoDayOfWeek.Saturday)
+            .LeastCost([RepeatedTask.Of(due, 70m, 0m).Value, RepeatedTask.Every("oil", Today.PlusDays(20), 12, 80m, 0m)], new(2027, 3, 1)).Value;
+        VisitItem first = plan.Visits[0].Items.Single(item => item.Task.Id == "impeller");
+        Assert.Equal(new LocalDate(2026, 4, 4), first.Date);
+        Assert.True(first.IsDueAtOnce);
+        Assert.Null(first.NextBestDate);
+        Assert.Contains("leave the engine off", first.Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>What does not come round, or has no price in days, is not planned; a task of a second engine says whose it is.</summary>
+    [Fact]
+    public void TasksOfADueList_CarryTheirScope_AndAreNotKnownWithoutADate()
+    {
+        TaskPlan plan = TaskPlan.Of([ServiceTask.EachUse("sniff"), ServiceTask.Replace("valves", ServiceInterval.OfHours(EngineHours.FromHours(500m))), ServiceTask.Replace("oil", ServiceInterval.OfMonths(12))]);
+        DueList list = DueList.Evaluate(plan, ServiceHistory.Of(HourMeter.Plain, [Completion.Of("oil", Today, null), Completion.Of("valves", Today, null)], Today), "port");
+        Assert.False(RepeatedTask.Of(list["sniff"], 1m, 1m).IsKnown);
+        Assert.False(RepeatedTask.Of(list["valves"], 1m, 1m).IsKnown);
+        Assert.Equal("port/oil due 2027-04-01, then 12 months", RepeatedTask.Of(list["oil"], 366m, 1m).Value.ToString());
+        // 1 April 2027 to 1 April 2028 has 366 days.
+        Assert.Equal(1m, RepeatedTask.Of(list["oil"], 366m, 1m).Value.EarlyPerDay);
     }
 
     [Fact]

@@ -156,6 +156,8 @@ public sealed class VisitPlannerTest
         Assert.Throws<ArgumentException>("tasks", () => planner.LeastCost([null!]));
     }
 
+    internal static IReadOnlyList<VisitTask> WorkedExample => Seven;
+
     internal static VisitTask Day(string id, int day, decimal early, decimal late) => VisitTask.Of(id, Today.PlusDays(day), early, late);
 
     private static VisitTask Task(string id, string due, decimal early, decimal late) => VisitTask.Of(id, LocalDatePattern.Iso.Parse(due).Value, early, late);
