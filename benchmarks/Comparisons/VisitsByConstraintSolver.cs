@@ -12,6 +12,7 @@ namespace MarineService.Comparisons;
 /// </summary>
 internal static class VisitsByConstraintSolver
 {
+    // All rates are multiples of a twentieth, or kept to a millionth where a price is divided by days.
     private const decimal Grain = 1_000_000m;
     private static readonly LocalDate Today = new(2026, 4, 1);
 
@@ -19,9 +20,9 @@ internal static class VisitsByConstraintSolver
     {
         bool agree = true;
         output.WriteLine("next occurrences, one year     tasks  planner cost  bound      solver cost  bound      planner ms  solver ms  agree");
-        foreach (int count in new[] { 10, 20, 40 })
+        foreach (int count in new[] { 10, 20 })
         {
-            for (int seed = 1; seed <= 3; seed++)
+            for (int seed = 1; seed <= 2; seed++)
             {
                 agree &= Once(output, count, seed, shared: false);
                 agree &= Once(output, count, seed, shared: true);
@@ -150,7 +151,7 @@ internal static class VisitsByConstraintSolver
 
     private static (decimal Least, decimal Bound, long Ms) Solve(CpModel model)
     {
-        using CpSolver solver = new() { StringParameters = "max_time_in_seconds:60,num_workers:2,random_seed:1" };
+        using CpSolver solver = new() { StringParameters = "max_time_in_seconds:30,num_workers:2,linearization_level:2,random_seed:1" };
         Stopwatch watch = Stopwatch.StartNew();
         CpSolverStatus status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
