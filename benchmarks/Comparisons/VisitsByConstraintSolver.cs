@@ -1,10 +1,9 @@
 using System.Diagnostics;
 using Google.OrTools.Sat;
-using MarineService.Core;
 using MarineService.Core.Scheduling;
 using NodaTime;
 
-namespace MarineService.Comparisons;
+namespace MarineService.Core.Comparisons;
 
 /// <summary>
 /// The visit planner against a general solver (CP-SAT of Google OR-Tools), which is given the plain statement of the problem over every

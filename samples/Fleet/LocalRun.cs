@@ -1,78 +1,18 @@
-using System.Diagnostics;
-using System.Globalization;
+using System.Runtime.CompilerServices;
 using MarineService.Core.Exchange;
 using MarineService.Core.Fleet;
 
 namespace Fleet;
 
-/// <summary>Judges a stream on this machine: results to a file or to nowhere, progress to the console, a checkpoint now and then.</summary>
-internal sealed class LocalRun(FleetEvaluation evaluation, int threads, TextWriter progress)
+/// <summary>Judges a stream on the threads of this machine.</summary>
+internal static class LocalRun
 {
-    private static readonly TimeSpan BetweenCheckpoints = TimeSpan.FromSeconds(2);
-
-    /// <summary>Runs to the end of the input.</summary>
-    /// <param name="input">Where it goes on: at the checkpoint's place.</param>
-    /// <param name="output">Takes the results, or null.</param>
-    /// <param name="from">Where it goes on from.</param>
-    /// <param name="checkpoint">Where checkpoints are kept, or null.</param>
-    /// <param name="cancellation">Stops between stretches.</param>
-    internal async Task<FleetSummary> RunAsync(Stream input, Stream? output, Checkpoint from, string? checkpoint, CancellationToken cancellation)
+    internal static async IAsyncEnumerable<Stretch> StretchesAsync(
+        Stream input, FleetEvaluation evaluation, int threads, long firstLine, [EnumeratorCancellation] CancellationToken cancellation = default)
     {
-        FleetTally tally = new();
-        tally.Add(from.Summary);
-        Stopwatch clock = Stopwatch.StartNew();
-        TimeSpan told = TimeSpan.Zero;
-        long written = from.OutputBytes;
-        long engines = from.Summary.Engines;
-        await foreach (FleetBatch batch in FleetRun.BatchesAsync(input, evaluation, threads, null, from.NextLine, cancellation))
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(input, evaluation, threads, null, firstLine, cancellation))
         {
-            if (output is not null)
-            {
-                await output.WriteAsync(batch.Output, cancellation);
-            }
-
-            written += batch.Output.Length;
-            engines += batch.Summary.Engines;
-            tally.Add(batch.Summary);
-            if (clock.Elapsed - told > BetweenCheckpoints)
-            {
-                told = clock.Elapsed;
-                Remember(output, checkpoint, new(from.InputBytes + batch.InputBytes, written, batch.NextLine, tally.ToSummary()));
-                await progress.WriteLineAsync(string.Create(
-                    CultureInfo.InvariantCulture, $"{engines:N0} engines, {(engines - from.Summary.Engines) / clock.Elapsed.TotalSeconds:N0} a second"));
-            }
+            yield return new(batch.Output, batch.Summary, batch.InputBytes, batch.NextLine);
         }
-
-        FleetSummary summary = tally.ToSummary();
-        if (output is not null)
-        {
-            await output.FlushAsync(cancellation);
-        }
-
-        await progress.WriteLineAsync(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{summary.Engines - from.Summary.Engines:N0} engines in {clock.Elapsed.TotalSeconds:0.0} s on {threads} threads, {(summary.Engines - from.Summary.Engines) / clock.Elapsed.TotalSeconds:N0} a second, peak memory {Process.GetCurrentProcess().PeakWorkingSet64 / 1_000_000} MB"));
-        if (checkpoint is not null)
-        {
-            File.Delete(checkpoint);
-        }
-
-        return summary;
-    }
-
-    private static void Remember(Stream? output, string? path, Checkpoint checkpoint)
-    {
-        if (path is null)
-        {
-            return;
-        }
-
-        // The results first: a checkpoint never speaks of what is not on the disk.
-        if (output is FileStream file)
-        {
-            file.Flush(flushToDisk: true);
-        }
-
-        checkpoint.Write(path);
     }
 }

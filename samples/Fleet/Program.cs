@@ -2,6 +2,9 @@ using System.CommandLine;
 using Fleet;
 using MarineService.Core.Exchange;
 using MarineService.Core.Fleet;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using NodaTime;
 using NodaTime.Text;
 
@@ -12,10 +15,11 @@ Option<string?> output = new("--output") { Description = "File that takes the re
 Option<bool> resume = new("--resume") { Description = "Go on where a killed run to the same --output stopped." };
 Option<string?> invent = new("--invent") { Description = "Only write the invented fleet as NDJSON to this file." };
 Option<int> threads = new("--threads") { Description = "How many threads; as many as the machine has unless said.", DefaultValueFactory = _ => Environment.ProcessorCount };
+Option<bool> cluster = new("--cluster") { Description = "Judge on an Orleans cluster instead of threads: one silo on this machine, one grain for each engine." };
 Option<string> today = new("--today") { Description = "The day, such as 2026-10-12.", DefaultValueFactory = _ => "2026-10-12" };
 RootCommand root = new("Example: Fleet --engines 100000 --seed 7\n\nWhat is due on every engine of a fleet, and which parts that needs.")
 {
-    engines, seed, input, output, resume, invent, threads, today,
+    engines, seed, input, output, resume, invent, threads, cluster, today,
 };
 root.SetAction(async (parsed, cancellation) =>
 {
@@ -58,12 +62,27 @@ root.SetAction(async (parsed, cancellation) =>
         "-" => Console.OpenStandardOutput(),
         _ => Open(to, start.OutputBytes),
     };
-    LocalRun run = new(FleetEvaluation.Of(Catalogue.Invented, day.Value), parsed.GetValue(threads), Console.Error);
-    FleetSummary summary = await run.RunAsync(source, target, start, checkpoint, cancellation);
+    FleetSummary summary = parsed.GetValue(cluster)
+        ? await OnCluster(source, target, start, checkpoint, day.Value, cancellation)
+        : await new FleetJob($"{parsed.GetValue(threads)} threads", Console.Error).RunAsync(
+            LocalRun.StretchesAsync(source, FleetEvaluation.Of(Catalogue.Invented, day.Value), parsed.GetValue(threads), start.NextLine, cancellation), target, start, checkpoint, cancellation);
     await (to == "-" ? Console.Error : Console.Out).WriteLineAsync(FleetSummaryJson.ToText(summary));
     return 0;
 });
 return await root.Parse(args).InvokeAsync();
+
+static async Task<FleetSummary> OnCluster(Stream source, Stream? target, Checkpoint start, string? checkpoint, LocalDate day, CancellationToken cancellation)
+{
+    HostApplicationBuilder builder = Host.CreateApplicationBuilder();
+    builder.Logging.SetMinimumLevel(LogLevel.Error);
+    builder.UseOrleans(silo => silo.UseLocalhostClustering());
+    using IHost host = builder.Build();
+    await host.StartAsync(cancellation);
+    FleetSummary summary = await new FleetJob("a cluster of one silo", Console.Error).RunAsync(
+        new ClusterRun(host.Services.GetRequiredService<IGrainFactory>(), day).StretchesAsync(source, start.NextLine, cancellation), target, start, checkpoint, cancellation);
+    await host.StopAsync(cancellation);
+    return summary;
+}
 
 static FileStream Open(string path, long length)
 {

@@ -35,13 +35,13 @@ public sealed class CoolingWireTest
     [InlineData("""[ { "kind": "raw-water-pump" }, { "kind": "raw-water-pump" } ]""", "/rawWater/circuit/1/name")]
     [InlineData("""[ { "kind": "raw-water-pump" }, { "kind": "exhaust-outlet" }, { "kind": "block" } ]""", "/rawWater/circuit/2/kind")]
     [InlineData("""[ { "kind": "funnel" } ]""", "/rawWater/circuit/0/kind")]
-    public void Circuit_ThatCannotBe_IsAFaultInItsPlace(string circuit, string pointer)
+    public void Circuit_ThatCannotBe_IsAFaultInItsPlace(string circuit, string place)
     {
         string text = $$"""
             { "format": "marine-service/engine-specification", "version": 1, "engine": { "designation": "Brae 16D" }, "tasks": [],
               "rawWater": { "circuit": {{circuit}} } }
             """;
-        Assert.Contains(EngineSpecificationJson.Read(System.Text.Encoding.UTF8.GetBytes(text)).Faults, fault => fault.Place == pointer);
+        Assert.Contains(EngineSpecificationJson.Read(System.Text.Encoding.UTF8.GetBytes(text)).Faults, fault => fault.Place == place);
     }
 
     [Theory]

@@ -29,10 +29,10 @@ public sealed class LayUpWireTest
     [InlineData("\"lowPoints\":[{\"id\":\"a\",\"kind\":\"pipe\",\"drains\":1}]", "/layUp/lowPoints/0/kind")]
     [InlineData("\"circuit\":{\"value\":2,\"unit\":\"L\"}", "/layUp/lowPoints")]
     [InlineData("\"cylinders\":{\"count\":4,\"displacement\":{\"value\":2,\"unit\":\"L\"},\"compressionRatio\":1}", "/layUp/cylinders/compressionRatio")]
-    public void Fault_HasItsPlace(string layUp, string pointer)
+    public void Fault_HasItsPlace(string layUp, string place)
     {
         string text = "{\"format\":\"marine-service/engine-specification\",\"version\":1,\"engine\":{\"designation\":\"x\"},\"tasks\":[],\"layUp\":{" + layUp + "}}";
         ReadFault fault = Assert.Single(EngineSpecificationJson.Read(Encoding.UTF8.GetBytes(text)).Faults);
-        Assert.Equal(pointer, fault.Place);
+        Assert.Equal(place, fault.Place);
     }
 }

@@ -172,7 +172,7 @@ internal sealed class RandomDocuments(int seed)
     private TEnum Any<TEnum>()
         where TEnum : struct, Enum
     {
-        TEnum[] all = [.. Enum.GetValues(typeof(TEnum)).Cast<TEnum>()];
+        TEnum[] all = Enum.GetValues<TEnum>();
         return all[_random.Next(all.Length)];
     }
 
