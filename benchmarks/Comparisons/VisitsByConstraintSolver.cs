@@ -11,8 +11,9 @@ namespace MarineService.Core.Comparisons;
 /// </summary>
 internal static class VisitsByConstraintSolver
 {
-    // All rates are multiples of a twentieth, or kept to a millionth where a price is divided by days.
-    private const decimal Grain = 1_000_000m;
+    // Small whole numbers help the solver: all rates of next occurrences are multiples of a twentieth; a price divided by days has six decimals.
+    private const decimal Twentieth = 20m;
+    private const decimal Millionth = 1_000_000m;
     private static readonly LocalDate Today = new(2026, 4, 1);
 
     internal static bool Run(TextWriter output)
@@ -62,7 +63,7 @@ internal static class VisitsByConstraintSolver
         LinearExprBuilder cost = LinearExpr.NewBuilder();
         for (int k = 0; k < days.Length; k++)
         {
-            cost.AddTerm(open[k], Grains(60m)).AddTerm(removal[k], Grains(25m));
+            cost.AddTerm(open[k], Grains(60m, Twentieth)).AddTerm(removal[k], Grains(25m, Twentieth));
         }
 
         foreach (VisitTask task in tasks)
@@ -71,17 +72,17 @@ internal static class VisitsByConstraintSolver
             model.AddExactlyOne(on);
             for (int k = 0; k < days.Length; k++)
             {
-                model.AddImplication(on[k], open[k]);
-                cost.AddTerm(on[k], Grains(CostOf(task, days[k])));
+                model.Add(on[k] <= open[k]);
+                cost.AddTerm(on[k], Grains(CostOf(task, days[k]), Twentieth));
                 if (task.Access is not null)
                 {
-                    model.AddImplication(on[k], removal[k]);
+                    model.Add(on[k] <= removal[k]);
                 }
             }
         }
 
         model.Minimize(cost);
-        (decimal least, decimal bound, long solverMs) = Solve(model);
+        (decimal least, decimal bound, long solverMs) = Solve(model, Twentieth);
 
         // The planner's own bound holds; without removals its plan is the least; with them it lies between.
         bool agree = plan.LowerBound <= least && plan.Cost >= bound && (shared || plan.Cost == least || least > bound);
@@ -106,7 +107,7 @@ internal static class VisitsByConstraintSolver
         LinearExprBuilder cost = LinearExpr.NewBuilder();
         foreach (BoolVar day in open)
         {
-            cost.AddTerm(day, Grains(40m));
+            cost.AddTerm(day, Grains(40m, Millionth));
         }
 
         foreach (RepeatedTask task in tasks)
@@ -128,9 +129,9 @@ internal static class VisitsByConstraintSolver
                     BoolVar arc = model.NewBoolVar($"{task.Id} {from} to {to}");
                     (from < 0 ? first : outOf[from]).Add(arc);
                     into[to].Add(arc);
-                    model.AddImplication(arc, open[to]);
+                    model.Add(arc <= open[to]);
                     int late = Period.DaysBetween(due, days[to]);
-                    cost.AddTerm(arc, Grains(late > 0 ? late * task.LatePerDay : -late * decimal.Round(task.EarlyPerDay, 6)));
+                    cost.AddTerm(arc, Grains(late > 0 ? late * task.LatePerDay : -late * decimal.Round(task.EarlyPerDay, 6), Millionth));
                 }
             }
 
@@ -142,19 +143,19 @@ internal static class VisitsByConstraintSolver
         }
 
         model.Minimize(cost);
-        (decimal least, decimal bound, long solverMs) = Solve(model);
+        (decimal least, decimal bound, long solverMs) = Solve(model, Millionth);
         bool agree = plan.LowerBound <= least && plan.Cost >= bound;
         Write(output, $"{weeks} weeks", count, plan, least, bound, plannerMs, solverMs, agree);
         return agree;
     }
 
-    private static (decimal Least, decimal Bound, long Ms) Solve(CpModel model)
+    private static (decimal Least, decimal Bound, long Ms) Solve(CpModel model, decimal grains)
     {
-        using CpSolver solver = new() { StringParameters = "max_time_in_seconds:30,num_workers:2,linearization_level:2,random_seed:1" };
+        using CpSolver solver = new() { StringParameters = "max_time_in_seconds:30,num_workers:1,linearization_level:2,cp_model_probing_level:0,symmetry_level:0,random_seed:1" };
         Stopwatch watch = Stopwatch.StartNew();
         CpSolverStatus status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
-            ? (Math.Round((decimal)solver.ObjectiveValue) / Grain, Math.Round((decimal)solver.BestObjectiveBound) / Grain, watch.ElapsedMilliseconds)
+            ? (Math.Round((decimal)solver.ObjectiveValue) / grains, Math.Round((decimal)solver.BestObjectiveBound) / grains, watch.ElapsedMilliseconds)
             : throw new InvalidOperationException($"The solver says {status}.");
     }
 
@@ -164,7 +165,7 @@ internal static class VisitsByConstraintSolver
         return late > 0 ? late * task.LatePerDay : -late * task.EarlyPerDay;
     }
 
-    private static long Grains(decimal money) => (long)decimal.Round(money * Grain);
+    private static long Grains(decimal money, decimal grains) => (long)decimal.Round(money * grains);
 
     private static void Write(TextWriter output, string what, int count, VisitPlan plan, decimal least, decimal bound, long plannerMs, long solverMs, bool agree) =>
         output.WriteLine(FormattableString.Invariant(

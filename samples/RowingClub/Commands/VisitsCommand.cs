@@ -2,7 +2,6 @@ using System.CommandLine;
 using MarineService.Core;
 using MarineService.Core.Exchange;
 using MarineService.Core.Scheduling;
-using MarineService.Core.Specifications;
 using NodaTime;
 
 namespace RowingClub.Commands;
