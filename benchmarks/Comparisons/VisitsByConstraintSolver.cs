@@ -20,7 +20,7 @@ internal static class VisitsByConstraintSolver
     {
         bool agree = true;
         output.WriteLine("next occurrences, one year     tasks  planner cost  bound      solver cost  bound      planner ms  solver ms  agree");
-        foreach (int count in new[] { 10, 20 })
+        foreach (int count in new[] { 10, 20, 40 })
         {
             for (int seed = 1; seed <= 2; seed++)
             {

@@ -8,7 +8,7 @@ namespace MarineService.Core.Scheduling;
 /// </remarks>
 internal sealed class RepeatedSearch
 {
-    private const int Steps = 150;
+    private const int Steps = 400;
 
     // A day that moves goes to a day near by; farther ones are reached by dropping one and adding another.
     private const int NearDays = 60;
@@ -158,7 +158,7 @@ internal sealed class RepeatedSearch
             {
                 (best, idle, taken) = (bound, 0, [.. free, .. Enumerable.Range(0, _days.Length).Where(k => uses.Any(used => used[k]))]);
             }
-            else if (++idle > 5)
+            else if (++idle > 12)
             {
                 (pace, idle) = (pace / 2, 0);
             }
