@@ -118,14 +118,22 @@ public sealed partial class TaskDue
     internal SeasonalUse Use => _history.Use;
 
     /// <summary>The recurring interval, shortened as the duty in force at the due point shortens it.</summary>
-    internal ServiceInterval IntervalInForce =>
-        Basis is DueBasis.FirstService || _intervalDue.IsNone || Task.Interval is not { } whole ? Task.Interval!
-        : (whole.Hours, whole.Months) switch
+    internal ServiceInterval IntervalInForce
+    {
+        get
         {
-            ({ }, { }) => ServiceInterval.FirstOf(EngineHours.FromThousandths(_intervalDue.Limb), _intervalDue.Months),
-            ({ }, null) => ServiceInterval.OfHours(EngineHours.FromThousandths(_intervalDue.Limb)),
-            _ => whole,
-        };
+            ServiceInterval whole = Task.Interval!;
+            bool isRecurring = _state.Interval == whole;
+            EngineHours? hours = isRecurring && _intervalDue.Limb > 0 ? EngineHours.FromThousandths(_intervalDue.Limb) : whole.Hours;
+            int? months = isRecurring && _intervalDue.Months > 0 ? _intervalDue.Months : whole.Months;
+            return (hours, months) switch
+            {
+                ({ } limb, { } calendar) => ServiceInterval.FirstOf(limb, calendar),
+                ({ } limb, null) => ServiceInterval.OfHours(limb),
+                _ => ServiceInterval.OfMonths(months!.Value),
+            };
+        }
+    }
 
     /// <summary>What would settle what is not known; empty when all is known.</summary>
     public IReadOnlyList<string> Missing =>

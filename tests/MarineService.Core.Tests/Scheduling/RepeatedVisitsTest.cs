@@ -138,6 +138,25 @@ public sealed class RepeatedVisitsTest
         Assert.Equal(1m, RepeatedTask.Of(list["oil"], 366m, 1m).Value.EarlyPerDay);
     }
 
+    /// <summary>After an event on a new engine the first service by hours alone is not taken for the interval to come.</summary>
+    [Fact]
+    public void TaskDueAtOnceBeforeItsFirstService_ComesRoundByItsOwnInterval()
+    {
+        ServiceTask oil = ServiceTask.Replace("oil", ServiceInterval.FirstOf(EngineHours.FromHours(200m), 12))
+            .WithFirstService(ServiceInterval.OfHours(EngineHours.FromHours(50m))).DueAfterEvents("overheat").WithSevereDuty("towing", 0.5m);
+        ServiceFact[] facts =
+        [
+            EnteredService.New(new(2026, 1, 10), EngineHours.Zero), MeterReading.Of(new(2026, 3, 1), EngineHours.FromHours(20m)),
+            ServiceEvent.Of("overheat", new(2026, 3, 30), null),
+        ];
+        TaskDue due = DueList.Evaluate(TaskPlan.Of([oil]), ServiceHistory.Of(HourMeter.Plain, facts, Today))["oil"];
+        Assert.Equal(DueBasis.Event, due.Basis);
+        Assert.Equal(oil.Interval, RepeatedTask.Of(due, 85m, 1m).Value.Interval);
+        ServiceFact[] towing = [Completion.Of("oil", new(2026, 3, 1), EngineHours.FromHours(20m)), DutyChange.Of(new(2026, 3, 1), ["towing"], null)];
+        TaskDue severe = DueList.Evaluate(TaskPlan.Of([oil]), ServiceHistory.Of(HourMeter.Plain, towing, Today))["oil"];
+        Assert.Equal(ServiceInterval.FirstOf(EngineHours.FromHours(100m), 6), RepeatedTask.Of(severe, 85m, 1m).Value.Interval);
+    }
+
     [Fact]
     public void NoDay_IsSaidToBeMissing_AndBadArgumentsAreRefusedByName()
     {
