@@ -38,6 +38,7 @@ public sealed class HarmRule
         Bars(StepAct.Start, ServiceState.BeltOff, "nothing drives the pumps that the belt drives", Citation.CommonPractice, Circumstance.BeltBeforePump),
         Bars(StepAct.Start, ServiceState.FuelOpen, "fuel sprays over a running engine", Citation.CommonPractice),
         Bars(StepAct.Start, ServiceState.Isolated, "somebody may have his hands in the engine: the key is out and the battery off for that", Citation.CommonPractice),
+        Bars(StepAct.Start, ServiceState.AtRest, "the antifreeze is washed out of the block and the fogging oil out of the cylinders, and the frost finds water", Citation.CommonPractice),
         Needs(StepAct.Crank, ServiceState.SeacockShut, "cranked long with the seacock open, water fills the muffler and then the cylinders", ProcedureSources.Accounts, Circumstance.Seacock),
         Needs(StepAct.Crank, ServiceState.VapourFree, "petrol vapour in the bilge explodes at the starter's spark", ProcedureSources.Blower, Circumstance.Petrol),
         Bars(StepAct.Crank, ServiceState.FuelOpen, "fuel is pumped into the boat", Citation.CommonPractice),

@@ -20,6 +20,7 @@ internal static class InWords
         ServiceState.BeltOff => "belt off",
         ServiceState.RawSideOpen => "raw-water side open",
         ServiceState.FuelOpen => "fuel system open",
+        ServiceState.AtRest => "engine put to rest for the winter",
         _ => "battery charging",
     };
 }

@@ -104,15 +104,13 @@ internal static class ProcedureMerge
     }
 
     /// <summary>Adds the edges that keep harmful orders out, as long as there is one to add.</summary>
+    /// <remarks>What nothing in the visit makes right again leaves one choice only, so that it goes first.</remarks>
     private static void KeepApart(StepGraph graph, Circumstances circumstances)
     {
-        for (bool added = true; added;)
+        while (ProcedureCheck.HarmfulOrders(graph, circumstances)
+            .OrderBy(one => Making(graph, one.Rule, circumstances).Any() ? 1 : 0)
+            .Any(one => one.Undoing >= 0 ? Separate(graph, one.Step, one.Rule, one.Undoing, circumstances) : Prepare(graph, one.Step, one.Rule, circumstances)))
         {
-            added = false;
-            foreach ((int step, HarmRule rule, int undoing) in ProcedureCheck.HarmfulOrders(graph, circumstances).ToArray())
-            {
-                added |= undoing >= 0 ? Separate(graph, step, rule, undoing, circumstances) : Prepare(graph, step, rule, circumstances);
-            }
         }
     }
 

@@ -36,13 +36,16 @@ public static partial class ServiceProcedures
             Again("ventilate-first", "secure-boat", "stabilize-fuel"),
             Again("prove-water-first", "secure-boat"),
             Again("warm-run", "lay-out-kit", "stabilize-fuel", "ventilate-first", "prove-water-first", "look-at-oil-cold"),
-            Step("fog-cylinders", "Fog the cylinders by the maker's word, check the dose against the clearance volume, tag \"do not crank\"", 20, "stop-and-isolate")
-                .When(Circumstance.Petrol).Because("bare cylinder walls rust").Using("fogging oil", "tag").With(NoFogging)
+            Step("fog-cylinders", "Fog the cylinders by the maker's word, check the dose against the clearance volume, tag \"do not crank\"", 20, "stop-for-winter")
+                .Does(PutToRest).When(Circumstance.Petrol).Because("bare cylinder walls rust").Using("fogging oil", "tag").With(NoFogging)
                 .With(HoldPoint.Written("fogged", "dose for each cylinder; tag on the key")),
-            Again("stop-and-isolate", "warm-run"),
-            Again("shut-seacock", "stop-and-isolate"),
-            Step("open-raw-drains", "Open every drain and low point of the raw-water side, rod those that do not run", 20, "shut-seacock", "stop-and-isolate")
-                .Does(OpenRawSide).Because("what stays in freezes").With(Tool.Of("spanner for the plugs"), Tool.Of("wire to rod with"))
+            Step("stop-for-winter", "Stop, key out and kept, battery cut off and tagged", 3, "warm-run").Does(Stop, Isolate).ExpiringOvernight().Using("tag")
+                .With(Turning).With(HoldPoint.Confirmed("key-in-pocket-for-winter", "key in the pocket of whoever works, battery off")),
+            Step("shut-seacock-for-winter", "Shut the seacock and tag it; ashore, leave it open and drain it", 2, "stop-for-winter").Does(ShutSeacock)
+                .When(Circumstance.Seacock).ExpiringOvernight().Using("tag").With(Flooding)
+                .With(HoldPoint.Written("seacock-for-winter", "state of the seacock, tag on the key")),
+            Step("open-raw-drains", "Open every drain and low point of the raw-water side, rod those that do not run", 20, "shut-seacock-for-winter", "stop-for-winter")
+                .Does(OpenRawSide, PutToRest).Because("what stays in freezes").With(Tool.Of("spanner for the plugs"), Tool.Of("wire to rod with"))
                 .With(Flooding).With(HoldPoint.Written("drains-ran", "each drain and low point by name: it ran")),
             Step("close-raw-drains", "Plugs and hoses back, counted", 10, "open-raw-drains").Does(CloseRawSide)
                 .With(HoldPoint.Counted("plugs", "plugs and clips missing")),
@@ -52,7 +55,7 @@ public static partial class ServiceProcedures
             Step("prove-antifreeze", "Take a sample at the block's and the manifolds' drains and read its freezing point", 15, "back-fill-antifreeze")
                 .When(Circumstance.RawWaterCooled).Because("antifreeze is proved in the block, not at the exhaust").With(Tool.Of("refractometer")).With(Antifreeze)
                 .With(HoldPoint.Written("antifreeze", "freezing point at each drain")),
-            Step("charge-battery", "Battery ashore or charged; its density or voltage noted", 15, "stop-and-isolate").Does(StartCharging, StopCharging)
+            Step("charge-battery", "Battery ashore or charged; its density or voltage noted", 15, "stop-for-winter").Does(StartCharging, StopCharging)
                 .With(LeadAcid).With(HoldPoint.Written("battery", "voltage or density")),
             Step("cover-openings", "Cover intake and exhaust, list the covers", 5, "open-raw-drains", "fog-cylinders").Using("covers", "tags")
                 .With(HoldPoint.Written("covers", "list of covers and tags, kept at the helm")),

@@ -50,4 +50,7 @@ public enum ServiceState
 
     /// <summary>A battery is being charged.</summary>
     Charging = 15,
+
+    /// <summary>The engine was put to rest for the winter in this visit.</summary>
+    AtRest = 16,
 }

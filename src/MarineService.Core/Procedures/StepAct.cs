@@ -90,4 +90,7 @@ public enum StepAct
 
     /// <summary>Takes the raw-water pump's cover off, which the belt may hide.</summary>
     TakePumpCoverOff = 28,
+
+    /// <summary>Puts the engine to rest for the winter: drained, filled with antifreeze or fogged.</summary>
+    PutToRest = 29,
 }

@@ -6,7 +6,7 @@ namespace MarineService.Core.Procedures;
 internal static class StepEffects
 {
     /// <summary>What a look, a sniff or a tag makes sure of, and a night may undo.</summary>
-    internal static uint OnceProved { get; } = Bit(WaterAtPump) | Bit(SeacockShut) | Bit(VapourFree) | Bit(OilFit) | Bit(Isolated) | Bit(BilgePumpOff);
+    internal static uint OnceProved { get; } = Bit(WaterAtPump) | Bit(SeacockShut) | Bit(VapourFree) | Bit(OilFit) | Bit(Isolated);
 
     internal static uint Bit(ServiceState state) => 1u << (int)state;
 
@@ -48,6 +48,7 @@ internal static class StepEffects
         StepAct.OpenRawSide => Bit(RawSideOpen),
         StepAct.OpenFuel => Bit(FuelOpen),
         StepAct.StartCharging => Bit(Charging),
+        StepAct.PutToRest => Bit(AtRest),
         _ => 0,
     };
 
@@ -64,7 +65,9 @@ internal static class StepEffects
         StepAct.ProveLevel => Bit(LevelUnproved),
         StepAct.BeltOn => Bit(BeltOff),
         StepAct.CloseRawSide => Bit(RawSideOpen),
-        StepAct.OpenFuel => Bit(VapourFree),
+
+        // The blower stands still from here on; what gathers until the next start is not known.
+        StepAct.Isolate or StepAct.OpenFuel => Bit(VapourFree),
         StepAct.CloseFuel => Bit(FuelOpen),
         StepAct.StopCharging => Bit(Charging),
         _ => 0,

@@ -52,7 +52,9 @@ public sealed partial class WorkRecord
         if (day > Day)
         {
             states &= ~StepEffects.Bit(ServiceState.Hot);
-            foreach (int index in Enumerable.Range(0, Procedure.Steps.Count).Where(HasExpired))
+
+            // From the last step back, so that what an expired step rests on is looked at after it.
+            foreach (int index in Procedure.Graph.Sorted.Reverse().Where(index => HasExpired(index, done)))
             {
                 done[index / 64] &= ~(1UL << (index % 64));
                 states &= ~(StepEffects.Sets(Procedure.Steps[index].Acts) & StepEffects.OnceProved);
@@ -76,7 +78,7 @@ public sealed partial class WorkRecord
         select rule.On("boat", Figure.Of("what", InWords.Of(state)));
 
     /// <summary>Done, expiring, and relied on: by a next step that is still to come, or by an act that is.</summary>
-    private bool HasExpired(int index)
+    private bool HasExpired(int index, ulong[] done)
     {
         ProcedureStep step = Procedure.Steps[index];
         if (!step.Expires || !IsDone(index))
@@ -84,15 +86,14 @@ public sealed partial class WorkRecord
             return false;
         }
 
+        bool IsStillToCome(int other) => !IsMet(other) || (IsDone(other) && (done[other / 64] & (1UL << (other % 64))) == 0);
         if (Procedure.Graph.SuccessorsOf(index).Any(IsStillToCome))
         {
             return true;
         }
 
-        uint relied = StepEffects.Sets(step.Acts) & _states & StepEffects.OnceProved;
+        uint relied = StepEffects.Sets(step.Acts) & _states;
         return relied != 0 && Enumerable.Range(0, Procedure.Steps.Count).Where(IsStillToCome).Any(later =>
             HarmRule.All.Any(rule => rule.MustHold && (StepEffects.Bit(rule.State) & relied) != 0 && Procedure.Steps[later].Acts.Contains(rule.Act)));
     }
-
-    private bool IsStillToCome(int index) => !IsMet(index);
 }

@@ -63,6 +63,7 @@ internal static partial class Samples
         .. OfParts(),
         .. OfCooling(),
         .. OfLayUp(),
+        .. OfProcedures(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
