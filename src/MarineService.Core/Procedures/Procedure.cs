@@ -117,25 +117,14 @@ public sealed class Procedure
         Guard.NotNull(circumstances);
         RefuseUnworkable(nameof(circumstances));
         Circumstances all = Circumstances.Join(circumstances, nameof(circumstances));
-        Dictionary<string, IReadOnlyList<string>> left = new(StringComparer.Ordinal);
-        List<ProcedureStep> steps = [];
-        foreach (int index in Graph.Sorted)
-        {
-            ProcedureStep step = Steps[index];
-            string[] before = [.. step.Predecessors.SelectMany(id => left.TryGetValue(id, out IReadOnlyList<string>? over) ? over : [id]).Distinct(StringComparer.Ordinal)];
-            if (step.IsNeeded(all) == false)
-            {
-                left[step.Id] = before;
-                continue;
-            }
-
-            steps.Add((step.IsNeeded(all) == true ? step.WithoutCondition() : step).After((IEnumerable<string>)before));
-        }
-
-        return steps.Count == 0
-            ? throw new ArgumentException("No step is needed in these circumstances.", nameof(circumstances))
-            : new(Id, Title, Array.AsReadOnly<ProcedureStep>([.. steps.OrderBy(step => Graph.IndexOf(step.Id))]), Source, all);
+        return WithoutSteps(step => step.IsNeeded(all) == false, step => step.IsNeeded(all) == true ? step.WithoutCondition() : step) is { Count: > 0 } steps
+            ? new(Id, Title, steps, Source, all)
+            : throw new ArgumentException("No step is needed in these circumstances.", nameof(circumstances));
     }
+
+    /// <summary>Some of the steps; what waited for one that is left out waits for what that one waited for.</summary>
+    internal Procedure Only(string id, string title, params string[] ids) =>
+        new(id, title, WithoutSteps(step => !ids.Contains(step.Id), step => step), Source, Circumstances);
 
     /// <summary>One harmless order: as listed where the edges leave it open, what was opened last closed first.</summary>
     /// <returns>Every step once.</returns>
@@ -165,6 +154,26 @@ public sealed class Procedure
     /// <summary>The title.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => Title;
+
+    private IReadOnlyList<ProcedureStep> WithoutSteps(Func<ProcedureStep, bool> isLeftOut, Func<ProcedureStep, ProcedureStep> kept)
+    {
+        Dictionary<string, string[]> left = new(StringComparer.Ordinal);
+        List<ProcedureStep> steps = [];
+        foreach (ProcedureStep step in Graph.Sorted.Select(index => Steps[index]))
+        {
+            string[] before = [.. step.Predecessors.SelectMany(id => left.TryGetValue(id, out string[]? over) ? over : [id]).Distinct(StringComparer.Ordinal)];
+            if (isLeftOut(step))
+            {
+                left[step.Id] = before;
+            }
+            else
+            {
+                steps.Add(kept(step).After((IEnumerable<string>)before));
+            }
+        }
+
+        return Array.AsReadOnly<ProcedureStep>([.. steps.OrderBy(step => Graph.IndexOf(step.Id))]);
+    }
 
     internal int IndexOf(string id)
     {

@@ -95,19 +95,23 @@ public static partial class ServiceProcedures
         ],
         Citation.CommonPractice);
 
-    private static Procedure MakeBeltReplacement() => Procedure.Of(
-        "belt",
-        "Serpentine belt",
+    private static Procedure MakeBelt(bool isNew) => Procedure.Of(
+        isNew ? "belt" : "belt-inspection",
+        isNew ? "Serpentine belt" : "Serpentine belt: inspection",
         [
             Again("read-dial"),
             Again("look-at-oil-cold", "read-dial"),
-            Again("lay-out-kit", "read-dial").With(HoldPoint.Confirmed("belt-compared", "new belt: ribs, profile and length as the drive asks")),
+            isNew
+                ? Again("lay-out-kit", "read-dial").With(HoldPoint.Confirmed("belt-compared", "new belt: ribs, profile and length as the drive asks"))
+                : Again("lay-out-kit", "read-dial"),
             Again("secure-boat", "read-dial"),
             Again("prove-water-first", "secure-boat"),
             Again("stop-and-isolate", "read-dial", "lay-out-kit"),
             Always(Again("belt-off", "stop-and-isolate")),
             Always(Again("feel-idlers", "belt-off")),
-            Always(Again("belt-on", "feel-idlers", "lay-out-kit")).Replacing("belt").Using("belt"),
+            isNew
+                ? Always(Again("belt-on", "feel-idlers", "lay-out-kit")).Replacing("belt").Using("belt")
+                : Always(Again("belt-on", "feel-idlers", "lay-out-kit")),
             Again("count-tools", "belt-on"),
             Again("sniff-and-switch-on", "count-tools"),
             Again("ventilate-again", "sniff-and-switch-on", "secure-boat"),
@@ -163,7 +167,8 @@ public static partial class ServiceProcedures
     {
         internal static readonly Procedure LayUp = MakeLayUp();
         internal static readonly Procedure Commissioning = MakeCommissioning();
-        internal static readonly Procedure BeltReplacement = MakeBeltReplacement();
+        internal static readonly Procedure BeltReplacement = MakeBelt(isNew: true);
+        internal static readonly Procedure BeltInspection = MakeBelt(isNew: false);
         internal static readonly Procedure FuelFilter = MakeFuelFilter();
     }
 }

@@ -16,11 +16,11 @@ public static partial class ServiceProcedures
     public static Procedure OilAndImpeller { get; } = Procedure.Of(
         "oil-and-impeller",
         "Oil, oil filter and raw-water impeller",
-        [.. Opening(), .. WarmRun(), .. Oil(), .. RawWater(), .. Proving()],
+        [.. Opening(), .. WarmRun(), .. OilSteps(), .. RawWater(), .. Proving()],
         Citation.CommonPractice);
 
     /// <summary>Every procedure of the library's own making.</summary>
-    public static IReadOnlyList<Procedure> All => Array.AsReadOnly([OilAndImpeller, LayUp, Commissioning, BeltReplacement, FuelFilter]);
+    public static IReadOnlyList<Procedure> All => Array.AsReadOnly([OilAndImpeller, LayUp, Commissioning, BeltReplacement, FuelFilter, Oil, Impeller, Strainer, AnodesAndHoses, BeltInspection]);
 
     private static IEnumerable<ProcedureStep> Opening() =>
     [
@@ -60,7 +60,7 @@ public static partial class ServiceProcedures
             .With(HoldPoint.Confirmed("key-in-pocket", "key in the pocket of whoever works, battery off")),
     ];
 
-    private static IEnumerable<ProcedureStep> Oil() =>
+    private static IEnumerable<ProcedureStep> OilSteps() =>
     [
         Step("read-level-before", "Let it settle, read the level", 5, "stop-and-isolate").ExpiringOvernight()
             .Because("the balance needs the level before").Using("clean rag").With(Burns).With(HoldPoint.Written("level-before", "level on the stick")),
