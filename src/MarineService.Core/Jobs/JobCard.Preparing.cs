@@ -64,6 +64,39 @@ public sealed partial class JobCard
         return Prepare(boat, fitted, log, visit.Date, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
     }
 
+    /// <summary>The card for certain tasks, due or not.</summary>
+    /// <param name="boat">The boat and its engines.</param>
+    /// <param name="log">What was read and done.</param>
+    /// <param name="day">The day, from 1900 to 2199.</param>
+    /// <param name="tasks">The tasks' ids; at least one, none blank or twice.</param>
+    /// <param name="conditions">Weather and boat; not stated when null.</param>
+    /// <param name="book">Which procedure does which task; the usual ones when null.</param>
+    /// <param name="engine">The engine's id in the boat.</param>
+    /// <returns>The card; not known when no task has a procedure.</returns>
+    /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
+    /// <exception cref="ArgumentException">A task is blank, named twice, or not of the engine; or a task refers to one that is not there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="day"/> is outside 1900 to 2199.</exception>
+    /// <exception cref="KeyNotFoundException">The boat has no such engine.</exception>
+    public static Answer<JobCard> PrepareFor(
+        BoatSpecification boat,
+        ServiceLog log,
+        LocalDate day,
+        IEnumerable<string> tasks,
+        JobConditions? conditions = null,
+        ProcedureBook? book = null,
+        string engine = LogEntry.MainEngine)
+    {
+        FittedEngine fitted = Fitted(boat, engine);
+        IReadOnlyList<string> ids = Names.Distinct(tasks, nameof(tasks));
+        if (ids.FirstOrDefault(id => !fitted.Specification.Tasks.Any(task => task.Id == id)) is string strange)
+        {
+            throw new ArgumentException($"Engine '{engine}' has no task '{strange}'.", nameof(tasks));
+        }
+
+        DueList due = Guard.NotNull(log).DueList(fitted.Specification, Guard.Date(day), engine);
+        return Prepare(boat, fitted, log, day, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
+    }
+
     private static Answer<JobCard> Prepare(
         BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, TaskDue[] due, JobConditions? conditions, ProcedureBook? book)
     {

@@ -64,6 +64,7 @@ internal static partial class Samples
         .. OfCooling(),
         .. OfLayUp(),
         .. OfProcedures(),
+        .. OfJobs(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
