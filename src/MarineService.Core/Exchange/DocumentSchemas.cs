@@ -41,6 +41,12 @@ public static class DocumentSchemas
     /// <summary>The schema of the balance of an oil change.</summary>
     public static string FluidBalance => Read("fluid-balance");
 
+    /// <summary>The schema of a job card.</summary>
+    public static string JobCard => Read("job-card");
+
+    /// <summary>The schema of a report of a visit.</summary>
+    public static string VisitReport => Read("visit-report");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

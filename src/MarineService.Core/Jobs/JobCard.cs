@@ -76,6 +76,12 @@ public sealed partial class JobCard
     /// <exception cref="ArgumentNullException"><paramref name="measurements"/> is null.</exception>
     public JobProof Prove(JobMeasurements measurements) => JobProof.Of(this, measurements);
 
+    /// <summary>Holds a report of the visit against the card.</summary>
+    /// <param name="report">What somebody reports.</param>
+    /// <returns>One verdict, and everything that stands against it; a report for another card is refused.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="report"/> is null.</exception>
+    public JobProof Prove(VisitReport report) => Guard.NotNull(report).ProveOn(this);
+
     /// <summary>The card in one line.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => FormattableString.Invariant(

@@ -47,6 +47,9 @@ public sealed class JobProof
         return new(card, measurements, [.. all.OrderByDescending(finding => finding.Severity)]);
     }
 
+    internal static JobProof Refused(JobCard card, JobMeasurements measurements, Finding[] findings) =>
+        new(card, measurements, [.. findings.OrderByDescending(finding => finding.Severity)]);
+
     /// <summary>Enters the visit. Nothing is entered as done that was not proved.</summary>
     /// <param name="log">The log, which is not changed.</param>
     /// <returns>The longer log and the next due points; without a proof the log as it was.</returns>

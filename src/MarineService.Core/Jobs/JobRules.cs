@@ -37,4 +37,9 @@ public static class JobRules
     public static FindingRule StrangeVerdict { get; } = new(
         "JOB-007", Severity.Act, "A verdict is for an inspection of the card",
         "a verdict was given for '{task}', which is no inspection of this card", Citation.ProjectChoice, "Correct the task's id.");
+
+    /// <summary>Something that was reported does not fit the card.</summary>
+    public static FindingRule DoesNotFit { get; } = new(
+        "JOB-008", Severity.Act, "What is reported fits the card",
+        "does not fit: {what}", Citation.ProjectChoice, "Correct the report.");
 }

@@ -20,7 +20,9 @@ internal static partial class Samples
         return
         [
             boat, card, card.Tasks[0], card.Tasks[0].How!, card.Oil!, given, card.Prove(given), card.Prove(given).Complete(ServiceLog.Empty),
-            JobConditions.NotStated, ProcedureBook.Usual,
+            JobConditions.NotStated, ProcedureBook.Usual, new[] { StepAct.Ventilate },
+            VisitEvent.Step("read-dial"), VisitReport.Of(card.Id, new LocalDate(2026, 10, 12), [VisitEvent.Step("read-dial")]), new Dictionary<string, bool> { ["impeller-inspect"] = true },
+            VisitPlanner.From(new LocalDate(2026, 10, 12), 10m).LeastCost([VisitTask.Of("engine-oil", new LocalDate(2026, 10, 12), 1m, 1m)]).Value.Visits[0],
         ];
     }
 }
