@@ -82,6 +82,11 @@ public sealed partial class JobCard
     /// <exception cref="ArgumentNullException"><paramref name="report"/> is null.</exception>
     public JobProof Prove(VisitReport report) => Guard.NotNull(report).ProveOn(this);
 
+    /// <summary>A form to fill in: every step in its order, no hold point passed yet.</summary>
+    /// <returns>A report that proves nothing.</returns>
+    public VisitReport BlankReport() => VisitReport.Of(
+        Id, Day, Steps.Select(step => VisitEvent.Step(step.Id, [.. step.HoldPoints.Select(point => StepProof.Failed(point.Id))])));
+
     /// <summary>The card in one line.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => FormattableString.Invariant(

@@ -10,7 +10,7 @@ public static partial class ServiceProcedures
     [
         Step("shut-seacock", "Shut the seacock, hang a tag on the key", 2, "stop-and-isolate").Does(ShutSeacock).When(Circumstance.Seacock).ExpiringOvernight()
             .Because("the pump lies below the waterline").Using("tag").With(Flooding).With(HoldPoint.Confirmed("seacock-tag", "seacock shut, tag on the key")),
-        Step("clean-strainer", "Strainer basket out, clean it, seal, refit", 10, "shut-seacock").Because("only while the seacock is shut")
+        Step("clean-strainer", "Strainer basket out, clean it, seal, refit", 10, "shut-seacock").Does(OpenStrainer).Because("only while the seacock is shut")
             .With(Tool.Of("brush")).Using("strainer seal").With(Flooding).With(HoldPoint.Confirmed("strainer-seal", "seal seen in its groove")),
         Step("belt-off", "Draw or photograph the routing, release the tensioner, belt off", 10, "stop-and-isolate").Does(BeltOff)
             .When(Circumstance.BeltBeforePump).Opening("belt").Because("frees the cover, and idlers can be felt only without load")
@@ -40,7 +40,7 @@ public static partial class ServiceProcedures
             .When(Circumstance.BeltBeforePump).Closing("belt").Because("the pump must be closed before it can be turned")
             .With(Tool.Of("straightedge"), Tool.Of("bar for the tensioner")).With(Turning, Spring)
             .With(HoldPoint.Confirmed("belt-seated", "seen at every pulley, turned two revolutions by hand, seen again")),
-        Step("anodes-and-hoses", "Look at anodes, hoses and clamps", 10, "shut-seacock").Because("the raw-water side must be dry for it")
+        Step("anodes-and-hoses", "Look at anodes, hoses and clamps", 10, "shut-seacock").Does(OpenStrainer).Because("the raw-water side must be dry for it")
             .With(Tool.Of("spanner")).Using("anode").With(Caution.Of(SignalWord.Notice, "Replace an anode that is half gone.", ProcedureSources.Anodes)),
         Step("open-seacock", "Seacock open or flush water on, tag off the key, vent the strainer, look for drips", 5, "clean-strainer", "pump-cover-on", "anodes-and-hoses")
             .Does(SupplyWater).ExpiringOvernight().Because("water comes before the start").With(Flooding)

@@ -93,4 +93,7 @@ public enum StepAct
 
     /// <summary>Puts the engine to rest for the winter: drained, filled with antifreeze or fogged.</summary>
     PutToRest = 29,
+
+    /// <summary>Opens and closes a strainer, a hose or an anode of the raw-water side within the one step.</summary>
+    OpenStrainer = 30,
 }

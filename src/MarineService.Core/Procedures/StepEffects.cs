@@ -55,7 +55,7 @@ internal static class StepEffects
     private static uint Cleared(StepAct act) => act switch
     {
         StepAct.SupplyWater => Bit(SeacockShut),
-        StepAct.ShutSeacock or StepAct.OpenRawSide => Bit(WaterAtPump),
+        StepAct.ShutSeacock or StepAct.OpenRawSide or StepAct.OpenStrainer => Bit(WaterAtPump),
         StepAct.Stop => Bit(Running),
         StepAct.CoolDown => Bit(Hot),
         StepAct.Energize => Bit(Isolated),

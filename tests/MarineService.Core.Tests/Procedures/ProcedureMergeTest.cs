@@ -89,6 +89,13 @@ public sealed class ProcedureMergeTest
     }
 
     [Fact]
+    public void Merge_ImpellerAndCommissioning_OpensTheSeacockOnlyWithThePumpClosed()
+    {
+        Procedure whole = Procedure.Merge("visit", "Visit", [ServiceProcedures.Impeller, ServiceProcedures.Commissioning]).For(Orders.Petrol);
+        Assert.True(whole.MustPrecede("prove-water-first", "pump-cover-off") || whole.MustPrecede("pump-cover-on", "prove-water-first"));
+    }
+
+    [Fact]
     public void Merge_SharedAccess_IsOpenedOnceAndClosedInReverse()
     {
         static ProcedureStep S(string id, params string[] after) => ProcedureStep.Of(id, id).After(after);
