@@ -67,6 +67,7 @@ public sealed class VisitReport
     /// <param name="belt">The pulleys that the belt passes, in order; null for none.</param>
     /// <param name="verdicts">Whether inspections passed, by task; null for none.</param>
     /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException">A list is null; a list that is left out counts as empty.</exception>
     /// <exception cref="ArgumentException">An item is null.</exception>
     public VisitReport Measured(
         EngineHours? dial = null,
@@ -75,8 +76,8 @@ public sealed class VisitReport
         IReadOnlyDictionary<string, bool>? verdicts = null) => new(this)
         {
             Dial = dial,
-            Oil = Guard.Items(oil ?? []),
-            Belt = Guard.Items(belt ?? []),
+            Oil = Guard.Items(oil ?? [], nameof(oil)),
+            Belt = Guard.Items(belt ?? [], nameof(belt)),
             Verdicts = (verdicts ?? Verdicts).ToDictionary(one => one.Key, one => one.Value, StringComparer.Ordinal),
         };
 
