@@ -58,7 +58,7 @@ internal static partial class JobsWire
         DocumentHead.Check(ref json, seen, ReportMembers);
         json.Require(ReportMembers, seen, 2, 3, 4);
         return json.FaultCount == 0 && card is not null && date is LocalDate day
-            ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).Signed(by, checkedBy, [.. evidence])
+            ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).WithNames(by, checkedBy, [.. evidence])
             : null;
     }
 
@@ -108,7 +108,7 @@ internal static partial class JobsWire
         }
 
         bool Has(int index) => (seen & (1UL << index)) != 0;
-        int kinds = new[] { 0, 2, 4, 5 }.Count(Has);
+        int kinds = (Has(0) ? 1 : 0) + (Has(2) ? 1 : 0) + (Has(4) ? 1 : 0) + (Has(5) ? 1 : 0);
         if (kinds != 1)
         {
             json.Note("", $"{kinds} of step, found, putDown, takenUp", "one of them");

@@ -35,7 +35,8 @@ public sealed partial class JobCard
         string engine = LogEntry.MainEngine)
     {
         FittedEngine fitted = Fitted(boat, engine);
-        DueList due = Guard.NotNull(log).DueList(fitted.Specification, Guard.Date(day), engine);
+        Guard.NotNull(log);
+        DueList due = log.DueList(fitted.Specification, Guard.Date(day), engine);
         return Prepare(boat, fitted, log, day, [.. due.MostUrgentFirst.Where(task => task.Status >= DueStatus.Due)], conditions, book);
     }
 
@@ -50,7 +51,7 @@ public sealed partial class JobCard
     /// <exception cref="ArgumentNullException"><paramref name="boat"/>, <paramref name="log"/>, <paramref name="visit"/> or <paramref name="engine"/> is null.</exception>
     /// <exception cref="ArgumentException">A task refers to one that is not there.</exception>
     /// <exception cref="KeyNotFoundException">The boat has no such engine.</exception>
-    public static Answer<JobCard> Prepare(
+    public static Answer<JobCard> PrepareVisit(
         BoatSpecification boat,
         ServiceLog log,
         Visit visit,
@@ -59,8 +60,10 @@ public sealed partial class JobCard
         string engine = LogEntry.MainEngine)
     {
         FittedEngine fitted = Fitted(boat, engine);
-        HashSet<string> ids = [.. Guard.NotNull(visit).Items.Select(item => item.Task.Id)];
-        DueList due = Guard.NotNull(log).DueList(fitted.Specification, visit.Date, engine);
+        Guard.NotNull(visit);
+        HashSet<string> ids = [.. visit.Items.Select(item => item.Task.Id)];
+        Guard.NotNull(log);
+        DueList due = log.DueList(fitted.Specification, visit.Date, engine);
         return Prepare(boat, fitted, log, visit.Date, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
     }
 
@@ -93,7 +96,8 @@ public sealed partial class JobCard
             throw new ArgumentException($"Engine '{engine}' has no task '{strange}'.", nameof(tasks));
         }
 
-        DueList due = Guard.NotNull(log).DueList(fitted.Specification, Guard.Date(day), engine);
+        Guard.NotNull(log);
+        DueList due = log.DueList(fitted.Specification, Guard.Date(day), engine);
         return Prepare(boat, fitted, log, day, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
     }
 
@@ -166,7 +170,8 @@ public sealed partial class JobCard
 
     private static FittedEngine Fitted(BoatSpecification boat, string engine)
     {
+        Guard.NotNull(boat);
         Guard.NotNull(engine);
-        return Guard.NotNull(boat).Engines.FirstOrDefault(one => one.Id == engine) ?? throw new KeyNotFoundException($"{boat} has no engine '{engine}'.");
+        return boat.Engines.FirstOrDefault(one => one.Id == engine) ?? throw new KeyNotFoundException($"{boat} has no engine '{engine}'.");
     }
 }

@@ -88,7 +88,7 @@ public sealed class VisitReport
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="evidence"/> is null.</exception>
     /// <exception cref="ArgumentException">An item is null.</exception>
-    public VisitReport Signed(string? by, string? checkedBy, params Evidence[] evidence) =>
+    public VisitReport WithNames(string? by, string? checkedBy, params Evidence[] evidence) =>
         new(this) { By = by, CheckedBy = checkedBy, Evidence = Guard.Items(evidence) };
 
     /// <summary>Holds the report against its card.</summary>

@@ -155,7 +155,7 @@ public sealed class Procedure
     /// <returns>Invariant text.</returns>
     public override string ToString() => Title;
 
-    private IReadOnlyList<ProcedureStep> WithoutSteps(Func<ProcedureStep, bool> isLeftOut, Func<ProcedureStep, ProcedureStep> kept)
+    private System.Collections.ObjectModel.ReadOnlyCollection<ProcedureStep> WithoutSteps(Func<ProcedureStep, bool> isLeftOut, Func<ProcedureStep, ProcedureStep> kept)
     {
         Dictionary<string, string[]> left = new(StringComparer.Ordinal);
         List<ProcedureStep> steps = [];

@@ -1,5 +1,3 @@
-using MarineService.Core.Internal;
-
 namespace MarineService.Core.Procedures;
 
 /// <summary>Joins the procedures of one visit. Nothing in it depends on the order in which they come.</summary>

@@ -159,7 +159,7 @@ public sealed partial class WorkRecord
     /// <exception cref="ArgumentException">A proof is null.</exception>
     public WorkRecord Do(string stepId, params StepProof[] proofs)
     {
-        StepCheck check = Check(stepId, proofs);
+        StepCheck check = Check(stepId, Guard.NotNull(proofs));
         WorkEvent happened = new(_last, WorkEventKind.Step, Day, stepId, check, proofs.Length == 0 ? [] : Array.AsReadOnly([.. proofs]));
         if (!check.IsAllowed)
         {

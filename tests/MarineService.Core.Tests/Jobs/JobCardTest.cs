@@ -152,7 +152,7 @@ public sealed class JobCardTest
     public void Visit_TakesTheTasksOfThePlan()
     {
         Visit visit = VisitPlanner.From(Curlew.Day, 10m).LeastCost([VisitTask.Of("engine-oil", Curlew.Day, 1m, 1m)]).Value.Visits[0];
-        JobCard card = JobCard.Prepare(Curlew.Boat, Curlew.Log, visit, Curlew.Spring).Value;
+        JobCard card = JobCard.PrepareVisit(Curlew.Boat, Curlew.Log, visit, Curlew.Spring).Value;
         Assert.Equal(["engine-oil"], card.Tasks.Select(task => task.TaskId));
         Assert.False(card.MovesBelt);
     }
