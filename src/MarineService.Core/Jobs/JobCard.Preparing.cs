@@ -34,6 +34,7 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
+        Guard.NotNull(boat);
         FittedEngine fitted = Fitted(boat, engine);
         Guard.NotNull(log);
         DueList due = log.DueList(fitted.Specification, Guard.Date(day), engine);
@@ -59,6 +60,7 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
+        Guard.NotNull(boat);
         FittedEngine fitted = Fitted(boat, engine);
         Guard.NotNull(visit);
         HashSet<string> ids = [.. visit.Items.Select(item => item.Task.Id)];
@@ -89,6 +91,7 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
+        Guard.NotNull(boat);
         FittedEngine fitted = Fitted(boat, engine);
         IReadOnlyList<string> ids = Names.Distinct(tasks, nameof(tasks));
         if (ids.FirstOrDefault(id => !fitted.Specification.Tasks.Any(task => task.Id == id)) is string strange)
@@ -170,7 +173,6 @@ public sealed partial class JobCard
 
     private static FittedEngine Fitted(BoatSpecification boat, string engine)
     {
-        Guard.NotNull(boat);
         Guard.NotNull(engine);
         return boat.Engines.FirstOrDefault(one => one.Id == engine) ?? throw new KeyNotFoundException($"{boat} has no engine '{engine}'.");
     }

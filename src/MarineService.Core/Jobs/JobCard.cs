@@ -1,7 +1,6 @@
 using MarineService.Core.Belts;
 using MarineService.Core.Internal;
 using MarineService.Core.Procedures;
-using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
 using NodaTime;
 using NodaTime.Text;
