@@ -6,6 +6,7 @@ Page page = new(Console.Out, Console.IsOutputRedirected);
 RootCommand root = new("Example: RowingClub due Curlew\n\nWhat the launches of the Loch Vennery Rowing Club need next, and why. Without a command: the story of one day.");
 root.Subcommands.Add(DueCommand.Create(page));
 root.Subcommands.Add(VisitsCommand.Create(page));
+root.Subcommands.Add(CardCommand.Create(page));
 root.Subcommands.Add(OilCommand.Create(page));
 root.Subcommands.Add(BeltCommand.Create(page));
 root.Subcommands.Add(BalanceCommand.Create(page));

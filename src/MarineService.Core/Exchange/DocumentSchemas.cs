@@ -49,6 +49,11 @@ public static class DocumentSchemas
 
     /// <summary>The schema of a visit plan.</summary>
     public static string VisitPlan => Read("visit-plan");
+    /// <summary>The schema of a job card.</summary>
+    public static string JobCard => Read("job-card");
+
+    /// <summary>The schema of a report of a visit.</summary>
+    public static string VisitReport => Read("visit-report");
 
     private static string Read(string name)
     {

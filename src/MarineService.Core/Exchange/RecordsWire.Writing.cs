@@ -22,6 +22,24 @@ internal static partial class RecordsWire
         writer.WriteEndArray();
     }
 
+    internal static void WriteEvidence(Utf8JsonWriter writer, JsonEncodedText name, IReadOnlyList<Evidence> evidence)
+    {
+        if (evidence.Count > 0)
+        {
+            writer.WriteStartArray(name);
+            for (int i = 0; i < evidence.Count; i++)
+            {
+                writer.WriteStartObject();
+                writer.Word(EvidenceMembers.Encoded[0], evidence[i].Kind);
+                writer.Text(EvidenceMembers.Encoded[1], evidence[i].Reference);
+                writer.Text(EvidenceMembers.Encoded[2], evidence[i].Sha256);
+                writer.WriteEndObject();
+            }
+
+            writer.WriteEndArray();
+        }
+    }
+
     internal static void Write(Utf8JsonWriter writer, LogEntry entry)
     {
         JsonEncodedText[] names = EntryMembers.Encoded;
@@ -34,21 +52,7 @@ internal static partial class RecordsWire
         WriteFact(writer, names, entry.Fact);
         writer.Text(names[23], entry.By);
         writer.Text(names[24], entry.CheckedBy);
-        if (entry.Evidence.Count > 0)
-        {
-            writer.WriteStartArray(names[25]);
-            for (int i = 0; i < entry.Evidence.Count; i++)
-            {
-                writer.WriteStartObject();
-                writer.Word(EvidenceMembers.Encoded[0], entry.Evidence[i].Kind);
-                writer.Text(EvidenceMembers.Encoded[1], entry.Evidence[i].Reference);
-                writer.Text(EvidenceMembers.Encoded[2], entry.Evidence[i].Sha256);
-                writer.WriteEndObject();
-            }
-
-            writer.WriteEndArray();
-        }
-
+        WriteEvidence(writer, names[25], entry.Evidence);
         writer.Text(names[26], entry.Note);
         writer.Text(names[CorrectsMember], entry.Corrects);
         if (entry.IsReconstructed)

@@ -235,7 +235,7 @@ internal static partial class RecordsWire
             : null;
     }
 
-    private static List<Evidence> ReadEvidence(ref JsonCursor json)
+    internal static List<Evidence> ReadEvidence(ref JsonCursor json)
     {
         List<Evidence> proofs = [];
         if (!json.BeginArray("a list of proofs"))

@@ -24,6 +24,11 @@ internal sealed record DocumentKind(string Format, string Schema, Func<byte[], I
             utf8 => ServiceLogJson.Read(utf8).Faults,
             utf8 => ServiceLogJson.ToText(ServiceLogJson.Read(utf8).Value)),
         new(
+            "marine-service/visit-report",
+            DocumentSchemas.VisitReport,
+            utf8 => VisitReportJson.Read(utf8).Faults,
+            utf8 => VisitReportJson.ToText(VisitReportJson.Read(utf8).Value)),
+        new(
             "marine-service/fleet-engine",
             DocumentSchemas.FleetEngine,
             utf8 => FleetEngineJson.Read(utf8).Faults,

@@ -63,6 +63,8 @@ internal static partial class Samples
         .. OfParts(),
         .. OfCooling(),
         .. OfLayUp(),
+        .. OfProcedures(),
+        .. OfJobs(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -117,6 +119,11 @@ internal static partial class Samples
         ["Impeller.vanes"] = [6],
         ["ImpellerInspection.newVanes"] = [6],
         ["ImpellerInspection.vanes"] = [new[] { MarineService.Core.Cooling.VaneRecord.Cracked(2) }],
+        ["JobCard.engine"] = ["main"],
+        ["JobCard.tasks"] = [new[] { "engine-oil" }],
+        ["Procedure.first"] = ["read-dial"],
+        ["Procedure.then"] = ["record"],
+        ["TaskProcedure.provedBy"] = [new[] { "read-dial" }],
         ["RawWaterCircuit.kinds"] = [new[] { MarineService.Core.Cooling.CircuitPlaceKind.RawWaterPump }],
         ["RawWaterCircuit.places"] = [new[] { MarineService.Core.Cooling.CircuitPlace.Of(MarineService.Core.Cooling.CircuitPlaceKind.RawWaterPump) }],
         ["RawWaterPump.displacement"] = [Volume.FromLiters(0.02)],

@@ -1,0 +1,141 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using MarineService.Core.Exchange;
+using MarineService.Core.Tests.Documentation;
+
+namespace MarineService.Core.Tests.Sample;
+
+/// <summary>The card command as the shell sees it: a card, a form, a report that starts before the water, one that is proved and entered.</summary>
+public sealed class CardCommandTest : IDisposable
+{
+    private const string Spring = "card Curlew --today 2027-04-20";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("rowing-club-card-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void Card_OfSpring_LooksAtTheOilColdFirstAndRestoresTheBilgePumpLast()
+    {
+        (string output, string errors, int exit) = Run(Spring);
+        Assert.Equal(0, exit);
+        Assert.Empty(errors);
+        Assert.Contains(" 2 [ ] Look at the oil cold", output, StringComparison.Ordinal);
+        int bilge = output.IndexOf("Bilge free of oil, bilge pump on automatic", StringComparison.Ordinal);
+        string[] after = [.. output[bilge..].Split('\n').Skip(1).Where(line => line.Contains("[ ]", StringComparison.Ordinal))];
+        Assert.All(after, line => Assert.True(line.Contains("(record)", StringComparison.Ordinal) || line.Contains("(plan-next)", StringComparison.Ordinal), line));
+        Assert.Contains("33 CFR 183.610", output, StringComparison.Ordinal);
+        Assert.Contains("A procedure for 'coolant'", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Card_Json_IsValidByItsSchema()
+    {
+        JsonSchema schema = JsonSchema.FromText(DocumentSchemas.JobCard);
+        foreach (string arguments in new[] { Spring + " --json", "card Curlew --task engine-oil --task fuel-filter --coldest 2 --hottest 26 --json" })
+        {
+            using JsonDocument card = JsonDocument.Parse(Run(arguments).Output);
+            Assert.True(schema.Evaluate(card.RootElement).IsValid);
+        }
+    }
+
+    [Fact]
+    public void Card_WithOil_SaysWhichAndHowMuch_OrThatTheWeatherIsNotKnown()
+    {
+        Assert.Contains("Oil          15W-40, to have 6.6 L", Run("card Curlew --task engine-oil --coldest 2 --hottest 26").Output, StringComparison.Ordinal);
+        Assert.Contains("7.0 US qt", Run("card Curlew --task engine-oil --coldest 2C --hottest 26C --units us").Output, StringComparison.Ordinal);
+        Assert.Contains("The lowest and the highest air temperature", Run("card Curlew --task engine-oil").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Report_ThatStartsBeforeTheWater_IsRefused_AndTheLogIsUntouched()
+    {
+        JsonObject report = Form();
+        report["events"] = new JsonArray(report["events"]!.AsArray().Take(5).Append(new JsonObject { ["step"] = "proof-start" }).Select(one => one!.DeepClone()).ToArray());
+        Write("early.json", report);
+        (string output, _, int exit) = Run(Spring + " --done early.json --into L.json");
+        Assert.Equal(1, exit);
+        Assert.Contains("a dry impeller tears", output, StringComparison.Ordinal);
+        Assert.Contains("Nothing was entered.", output, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "L.json")));
+    }
+
+    [Fact]
+    public void Report_OfAWholeVisit_IsProvedAndEntered()
+    {
+        Write("done.json", Form());
+        (string output, string errors, int exit) = Run(Spring + " --done done.json --into L.json");
+        Assert.True(exit == 0, output + errors);
+        Assert.Contains("Proved.", output, StringComparison.Ordinal);
+        string[] tasks = [.. JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "L.json")))!["entries"]!.AsArray().Select(entry => entry!["task"]!.GetValue<string>())];
+        Assert.Equal(["belt-inspect", "first-run", "impeller-replace", "strainer"], tasks.Order());
+    }
+
+    [Fact]
+    public void Report_OfAnotherCard_IsRefused()
+    {
+        JsonObject report = Form();
+        report["card"] = "Dipper/main/2027-04-20/strainer";
+        Write("other.json", report);
+        (string output, _, int exit) = Run(Spring + " --done other.json");
+        Assert.Equal(1, exit);
+        Assert.Contains("the proof is for card 'Dipper/main/2027-04-20/strainer'", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("card Curlew --into L.json", 64)]
+    [InlineData("card --form", 64)]
+    [InlineData("card Curlew --engine port", 64)]
+    [InlineData("card Curlew --task nothing", 64)]
+    [InlineData("card Curlew --coldest 5", 64)]
+    [InlineData("card Curlew --done nowhere.json", 66)]
+    public void Card_Refused_ExitsWithItsCodeAndSaysWhy(string arguments, int expected)
+    {
+        (string output, string errors, int exit) = Run(arguments);
+        Assert.True(expected == exit, $"exit {exit}: {output}{errors}");
+        Assert.NotEmpty(errors);
+    }
+
+    /// <summary>The card's own form, filled in.</summary>
+    private JsonObject Form()
+    {
+        JsonObject report = JsonNode.Parse(Run(Spring + " --form").Output)!.AsObject();
+        foreach (JsonNode? one in report["events"]!.AsArray())
+        {
+            foreach (JsonNode? proof in one!["proofs"]?.AsArray() ?? [])
+            {
+                proof!["passed"] = true;
+                proof["missing"] = 0;
+                proof["note"] = "seen";
+                proof["time"] = new JsonObject { ["value"] = 5, ["unit"] = "min" };
+            }
+        }
+
+        report["dial"] = 104.2;
+        report["belt"] = new JsonArray("crank", "tensioner(back)", "raw-water pump", "alternator", "circulating pump(back)", "steering pump", "idler(back)");
+        report["verdicts"] = new JsonArray(
+            new JsonObject { ["task"] = "belt-inspect", ["passed"] = true }, new JsonObject { ["task"] = "first-run", ["passed"] = true });
+        report["by"] = "M. Kerr";
+        return report;
+    }
+
+    private void Write(string name, JsonNode document) => File.WriteAllText(Path.Combine(_folder, name), document.ToJsonString());
+
+    private (string Output, string Errors, int Exit) Run(string arguments)
+    {
+        using Process process = Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
+        {
+            WorkingDirectory = _folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = Encoding.UTF8,
+        })!;
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
+    }
+}

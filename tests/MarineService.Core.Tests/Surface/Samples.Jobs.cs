@@ -1,0 +1,28 @@
+using MarineService.Core.Engines;
+using MarineService.Core.Jobs;
+using MarineService.Core.Procedures;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
+using NodaTime;
+
+namespace MarineService.Core.Tests.Surface;
+
+/// <content>What only job cards make.</content>
+internal static partial class Samples
+{
+    private static IEnumerable<object> OfJobs()
+    {
+        EngineSpecification bare = EngineSpecification.Named("Brae 16D").With(ServiceTask.Replace("engine-oil", ServiceInterval.OfMonths(24)));
+        BoatSpecification boat = BoatSpecification.Of(Boat.Of("Tern")).WithEngine("main", bare);
+        JobCard card = JobCard.Prepare(boat, ServiceLog.Empty, new LocalDate(2026, 10, 12)).Value;
+        JobMeasurements given = JobMeasurements.Of(WorkRecord.Begin(card.Procedure, new LocalDate(2026, 10, 12)));
+        return
+        [
+            boat, card, card.Tasks[0], card.Tasks[0].How!, card.Oil!, given, card.Prove(given), card.Prove(given).Complete(ServiceLog.Empty),
+            JobConditions.NotStated, ProcedureBook.Usual, new[] { StepAct.Ventilate },
+            VisitEvent.Step("read-dial"), VisitReport.Of(card.Id, new LocalDate(2026, 10, 12), [VisitEvent.Step("read-dial")]), new Dictionary<string, bool> { ["impeller-inspect"] = true },
+            VisitPlanner.From(new LocalDate(2026, 10, 12), 10m).LeastCost([VisitTask.Of("engine-oil", new LocalDate(2026, 10, 12), 1m, 1m)]).Value.Visits[0],
+        ];
+    }
+}
