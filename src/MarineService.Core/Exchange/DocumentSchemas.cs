@@ -49,6 +49,7 @@ public static class DocumentSchemas
 
     /// <summary>The schema of a visit plan.</summary>
     public static string VisitPlan => Read("visit-plan");
+
     /// <summary>The schema of a job card.</summary>
     public static string JobCard => Read("job-card");
 
