@@ -18,5 +18,7 @@ internal enum EntryKind
     OilChange,
     ImpellerInspection,
     WinterWork,
+    BucketTest,
+    AnodeInspection,
     Withdrawal,
 }

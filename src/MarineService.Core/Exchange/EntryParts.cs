@@ -1,3 +1,4 @@
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.LayUp;
@@ -74,6 +75,10 @@ internal sealed class EntryParts
 
     internal List<LowPointWork>? Works { get; set; }
 
+    internal Func<LocalDate, EngineHours?, BucketTest>? Bucket { get; set; }
+
+    internal Func<LocalDate, EngineHours?, AnodeInspection>? Anode { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -104,6 +109,8 @@ internal sealed class EntryParts
         EntryKind.WinterWork => WinterWork.On(Date!.Value, Works!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
         EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
+        EntryKind.BucketTest => Bucket!(Date!.Value, Dial),
+        EntryKind.AnodeInspection => Anode!(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
         EntryKind.PlannedLayUp => PlannedLayUp.Between(Date!.Value, Until!.Value),

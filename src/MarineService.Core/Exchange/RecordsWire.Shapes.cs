@@ -27,9 +27,11 @@ internal static partial class RecordsWire
     private const int AccountMember = 29;
     private const int ImpellerMember = 30;
     private const int WorksMember = 31;
+    private const int BucketMember = 32;
+    private const int AnodeMember = 33;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, BucketMember, AnodeMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -49,6 +51,8 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
         shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
         shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
+        shapes[(int)EntryKind.BucketTest] = ([BucketMember], [DialMember]);
+        shapes[(int)EntryKind.AnodeInspection] = ([AnodeMember], [DialMember]);
         shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
         return shapes;
     }

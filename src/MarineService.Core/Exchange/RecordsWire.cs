@@ -43,7 +43,9 @@ internal static partial class RecordsWire
         "reconstructed",
         "account",
         "impeller",
-        "works");
+        "works",
+        "bucket",
+        "anode");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -142,7 +144,9 @@ internal static partial class RecordsWire
                 case 28: parts.Reconstructed = json.YesOrNo(); break;
                 case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
                 case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
-                default: parts.Works = LayUpWire.ReadWorks(ref json); break;
+                case WorksMember: parts.Works = LayUpWire.ReadWorks(ref json); break;
+                case BucketMember: parts.Bucket = CoolingWire.ReadBucket(ref json); break;
+                default: parts.Anode = CoolingWire.ReadAnode(ref json); break;
             }
 
             json.EndMember();

@@ -48,6 +48,10 @@ internal sealed class WireUnits
         ("min", value => value),
         ("h", value => 60 * value));
 
+    internal static WireUnits ShortTime { get; } = new(
+        ("s", value => value),
+        ("min", value => 60 * value));
+
     internal static WireUnits LinearDensity { get; } = new(("kg/m", value => value), ("g/m", value => value / 1000));
 
     internal static WireUnits Torque { get; } = new(("N.m", value => value));
