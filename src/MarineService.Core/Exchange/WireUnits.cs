@@ -56,6 +56,8 @@ internal sealed class WireUnits
 
     internal static WireUnits Torque { get; } = new(("N.m", value => value));
 
+    internal static WireUnits Stress { get; } = new(("MPa", value => value));
+
     internal static WireUnits TorquePerAngle { get; } = new(("N.m/deg", value => value));
 
     internal static WireUnits LengthPerAngle { get; } = new(("mm/deg", value => value));
