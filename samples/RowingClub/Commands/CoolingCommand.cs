@@ -140,6 +140,11 @@ internal static class CoolingCommand
             }
         }
 
+        if (engine.Specification.Variants.Count == 0)
+        {
+            page.Line("  Raw water needed: not known, the rated power is not stated.");
+        }
+
         foreach (BucketCheck check in buckets)
         {
             page.Line($"  Bucket test of {check.Test.Date:uuuu'-'MM'-'dd}: {Figure.Of("flow", check.FlowAtRatedSpeed.LitersPerMinute, FigureUnit.LiterPerMinute).ToString(units)} "
