@@ -2,22 +2,27 @@ using System.CommandLine;
 using MarineService.Core;
 using MarineService.Core.Cooling;
 using MarineService.Core.Exchange;
+using MarineService.Core.Parts;
+using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
 using UnitsNet;
 
 namespace RowingClub.Commands;
 
-/// <summary>What to do with the impeller that was looked at last, where its missing pieces are, and how much water the engine needs.</summary>
+/// <summary>What to do with the impeller that was looked at last, where its missing pieces are, how much water the engine needs and gets, and how its covers go on.</summary>
 internal static class CoolingCommand
 {
     private const double UsualRiseKelvins = 15;
+
+    // The id that the club's data sheets use.
+    private const string ReplaceTask = "impeller-replace";
 
     internal static Command Create(Page page)
     {
         LaunchOptions options = new();
         Command command = new(
             "cooling",
-            "Example: cooling Curlew\n\nWhat to do with the impeller that was looked at last and where to look for what is missing; raw water needed, outlets that must show it, outlet limit. Exits 1 when something must be done.");
+            "Example: cooling Curlew\n\nWhat to do with the impeller that was looked at last and where to look for what is missing; raw water needed and measured, outlets that must show it, outlet limit, anodes, covers. Exits 1 when something must be done.");
         options.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -29,11 +34,18 @@ internal static class CoolingCommand
             {
                 foreach (FittedEngine engine in launch.Boat.Engines)
                 {
-                    ImpellerAssessment? judged = Latest(launch, engine)?.Judge();
-                    mustAct |= judged?.Findings.Any(finding => finding.Severity >= Severity.Act) ?? false;
+                    ImpellerAssessment? judged = Judged(launch, engine);
+                    BucketCheck[] buckets = Buckets(launch, engine);
+                    AnodeCheck[] anodes = Anodes(launch, engine);
+                    IEnumerable<Finding> findings = [.. judged?.Findings ?? [], .. buckets.SelectMany(check => check.Findings), .. anodes.SelectMany(check => check.Findings)];
+                    mustAct |= findings.Any(finding => finding.Severity >= Severity.Act);
                     if (!json)
                     {
                         Show(page, launch, engine, judged, units);
+                        Water(page, launch, engine, buckets, units);
+                        Anodes(page, anodes, units);
+                        Covers(page, engine, units);
+                        page.Line();
                     }
                     else if (judged is not null)
                     {
@@ -49,11 +61,43 @@ internal static class CoolingCommand
         return command;
     }
 
-    /// <summary>The last inspection of an engine's impeller up to today that no later fact makes old news.</summary>
-    private static ImpellerInspection? Latest(Launch launch, FittedEngine engine) => launch.Log.Standing()
-        .Where(entry => entry.Scope == engine.Id && entry.Fact is ImpellerInspection && entry.Date <= launch.Today)
+    // A new impeller makes the inspection old news, but not the pieces that were never found.
+    private static ImpellerAssessment? Judged(Launch launch, FittedEngine engine)
+    {
+        ImpellerAssessment? judged = Facts<ImpellerInspection>(launch, engine).LastOrDefault()?.Judge();
+        bool isReplaced = Facts<Completion>(launch, engine).Any(done => done.TaskId == ReplaceTask && done.Outcome == CompletionOutcome.Done && done.Date >= judged?.Inspection.Date);
+        return isReplaced && judged is { Account.IsShort: false } ? null : judged;
+    }
+
+    // One check for each rating that the engine may have.
+    private static BucketCheck[] Buckets(Launch launch, FittedEngine engine)
+    {
+        RawWaterSystem? water = engine.Specification.RawWater;
+        return Facts<BucketTest>(launch, engine).LastOrDefault() is not BucketTest test ? []
+            : [.. from variant in engine.Specification.Variants
+                  let need = Need(launch, engine, variant)
+                  where need.IsKnown
+                  select test.Judge(need.Value, variant.RatedSpeed, water?.Pump, water?.Circuit)];
+    }
+
+    private static AnodeCheck[] Anodes(Launch launch, FittedEngine engine) =>
+        [.. Facts<AnodeInspection>(launch, engine).GroupBy(seen => seen.Anode).Select(same => same.Last().Judge(launch.Boat.Boat.Water))];
+
+    private static Answer<WaterNeed> Need(Launch launch, FittedEngine engine, EngineVariant variant)
+    {
+        Answer<HeatToWater> heat = HeatToWater.Of(variant.RatedPower, engine.Specification.Engine.Fuel);
+        return heat.IsKnown
+            ? MarineService.Core.Answer.Known(heat.Value.FlowFor(TemperatureDelta.FromKelvins(UsualRiseKelvins), launch.Boat.Boat.Water))
+            : MarineService.Core.Answer.NotKnown<WaterNeed>([.. heat.Missing]);
+    }
+
+    /// <summary>What the log says of an engine up to today, oldest first.</summary>
+    private static IEnumerable<TFact> Facts<TFact>(Launch launch, FittedEngine engine)
+        where TFact : ServiceFact => launch.Log.Standing()
+        .Where(entry => entry.Scope == engine.Id && entry.Date <= launch.Today)
         .OrderBy(entry => entry.Date)
-        .LastOrDefault()?.Fact as ImpellerInspection;
+        .Select(entry => entry.Fact)
+        .OfType<TFact>();
 
     private static void Show(Page page, Launch launch, FittedEngine engine, ImpellerAssessment? judged, DisplayUnits units)
     {
@@ -80,22 +124,34 @@ internal static class CoolingCommand
             }
         }
 
-        Water(page, launch, engine, water, units);
-        page.Line();
     }
 
-    private static void Water(Page page, Launch launch, FittedEngine engine, RawWaterSystem? water, DisplayUnits units)
+    private static void Water(Page page, Launch launch, FittedEngine engine, BucketCheck[] buckets, DisplayUnits units)
     {
-        TemperatureDelta rise = TemperatureDelta.FromKelvins(UsualRiseKelvins);
+        RawWaterSystem? water = engine.Specification.RawWater;
         foreach (EngineVariant variant in engine.Specification.Variants)
         {
-            Answer<HeatToWater> heat = HeatToWater.Of(variant.RatedPower, engine.Specification.Engine.Fuel);
-            page.Line($"  {variant} at {variant.RatedSpeed.RevolutionsPerMinute:0} rpm: " + (heat.IsKnown
-                ? heat.Value.FlowFor(rise, launch.Boat.Boat.Water).Explain(units).Answer : heat.ToString()));
+            Answer<WaterNeed> need = Need(launch, engine, variant);
+            page.Line($"  {variant} at {variant.RatedSpeed.RevolutionsPerMinute:0} rpm: " + (need.IsKnown ? need.Value.Explain(units).Answer : need.ToString()));
             Answer<VolumeFlow>? gives = water?.Pump?.FlowAt(variant.RatedSpeed);
             if (gives is { IsKnown: true })
             {
                 page.Line($"    a new pump gives {Figure.Of("flow", gives.Value.LitersPerMinute, FigureUnit.LiterPerMinute).ToString(units)} there");
+            }
+        }
+
+        if (engine.Specification.Variants.Count == 0)
+        {
+            page.Line("  Raw water needed: not known, the rated power is not stated.");
+        }
+
+        foreach (BucketCheck check in buckets)
+        {
+            page.Line($"  Bucket test of {check.Test.Date:uuuu'-'MM'-'dd}: {Figure.Of("flow", check.FlowAtRatedSpeed.LitersPerMinute, FigureUnit.LiterPerMinute).ToString(units)} "
+                + $"at rated speed, {Figure.Of("need", check.Need.Flow.LitersPerMinute, FigureUnit.LiterPerMinute).ToString(units)} needed. {check.Explain(units).Answer}");
+            foreach (Finding finding in check.Findings)
+            {
+                page.Finding(finding, units);
             }
         }
 
@@ -108,6 +164,36 @@ internal static class CoolingCommand
         if (limit.IsKnown)
         {
             page.Line($"  Raw water leaves the engine below {Figure.Of("limit", limit.Value.Limit.DegreesCelsius, FigureUnit.DegreeCelsius).ToString(units)} ({limit.Value.Name}).");
+        }
+    }
+    private static void Anodes(Page page, AnodeCheck[] anodes, DisplayUnits units)
+    {
+        foreach (AnodeCheck anode in anodes)
+        {
+            page.Line($"  {anode}");
+            foreach (Finding finding in anode.Findings)
+            {
+                page.Finding(finding, units);
+            }
+        }
+    }
+
+    private static void Covers(Page page, FittedEngine engine, DisplayUnits units)
+    {
+        foreach (FittedCover cover in engine.Specification.Covers)
+        {
+            page.Line($"  {cover.Joint.Tightening().Explain(units).Answer}");
+            Answer<CoverFit> fit = cover.FitOfItself();
+            page.Line($"    {(fit.IsKnown ? fit.Value.Explain(units).Answer : fit.ToString())}");
+            if (cover.Pattern is BoltPattern pattern)
+            {
+                page.Line($"    Tighten crosswise, in two rounds at least: {string.Join(", ", pattern.CrosswiseOrder())}.");
+            }
+
+            foreach (Finding finding in fit.IsKnown ? fit.Value.Findings : [])
+            {
+                page.Finding(finding, units);
+            }
         }
     }
 }

@@ -40,7 +40,10 @@ public sealed class AnodeCheck
     /// <param name="wornLimitFraction">From which wear on it is replaced, from 0.1 to 0.9 (fraction).</param>
     /// <param name="unwornLimitFraction">Up to which wear it counts as unworn, from 0 to 0.3 (fraction); project choice.</param>
     /// <param name="monthsToWear">After how many months it must have worn, from 1 to 60 months; project choice.</param>
+    /// <param name="anode">Which anode it is; not blank.</param>
     /// <returns>The check.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="anode"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="anode"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static AnodeCheck Of(
         AnodeMetal metal,
@@ -49,12 +52,14 @@ public sealed class AnodeCheck
         int monthsInWater,
         double wornLimitFraction = WornLimit,
         double unwornLimitFraction = UnwornLimit,
-        int monthsToWear = MonthsToWear)
+        int monthsToWear = MonthsToWear,
+        string anode = "anode")
     {
         Guard.Defined(metal);
+        Guard.NotBlank(anode);
         Guard.Defined(water);
         double worn = Guard.InRange(wornFraction, 0, 1, "(fraction)");
-        int months = Guard.InRange(monthsInWater, 0, 600, "months");
+        int months = Guard.InRange(monthsInWater, 0, AnodeInspection.MostMonths, "months");
         double limit = Guard.InRange(wornLimitFraction, 0.1, 0.9, "(fraction)");
         double unworn = Guard.InRange(unwornLimitFraction, 0, 0.3, "(fraction)");
         int time = Guard.InRange(monthsToWear, 1, 60, "months");
@@ -62,21 +67,21 @@ public sealed class AnodeCheck
         Figure gone = Figure.Of("worn", worn, FigureUnit.Fraction);
         if (worn >= limit)
         {
-            findings.Add(AnodeRules.WornOut.On("anode", gone, Figure.Of("limit", limit, FigureUnit.Fraction)));
+            findings.Add(AnodeRules.WornOut.On(anode, gone, Figure.Of("limit", limit, FigureUnit.Fraction)));
         }
         else if (worn <= unworn)
         {
-            findings.Add((months >= time ? AnodeRules.Unworn : AnodeRules.TooNew).On("anode", gone, Figure.Of("months", months, FigureUnit.Month)));
+            findings.Add((months >= time ? AnodeRules.Unworn : AnodeRules.TooNew).On(anode, gone, Figure.Of("months", months, FigureUnit.Month)));
         }
 
         if (metal == AnodeMetal.NotStated || water == WaterKind.NotStated)
         {
-            findings.Add(AnodeRules.NotStated.On("anode", Figure.Of("what", metal == AnodeMetal.NotStated ? "the metal" : "the water")));
+            findings.Add(AnodeRules.NotStated.On(anode, Figure.Of("what", metal == AnodeMetal.NotStated ? "the metal" : "the water")));
         }
         else if (!Suits(metal, water))
         {
             findings.Add(AnodeRules.WrongMetal.On(
-                "anode", Figure.Of("metal", Word(metal)), Figure.Of("water", Word(water)), Figure.Of("right", Right(water))));
+                anode, Figure.Of("metal", Word(metal)), Figure.Of("water", Word(water)), Figure.Of("right", Right(water))));
         }
 
         return new(metal, water, worn, months, findings.AsReadOnly());

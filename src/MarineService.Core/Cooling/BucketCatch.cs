@@ -6,6 +6,9 @@ namespace MarineService.Core.Cooling;
 /// <summary>What a bucket caught under one exhaust outlet.</summary>
 public sealed class BucketCatch
 {
+    internal const double LeastSeconds = 1;
+    internal const double MostSeconds = 600;
+
     private BucketCatch(string outlet, MeasuredVolume volume, double seconds) => (Outlet, Volume, Seconds) = (outlet, volume, seconds);
 
     /// <summary>The outlet.</summary>
@@ -33,7 +36,7 @@ public sealed class BucketCatch
     {
         Guard.NotBlank(outlet);
         Guard.Positive(Guard.NotNull(volume).Liters, "L", nameof(volume));
-        return new(outlet, volume, Guard.InRange(Canonical.Seconds(time), 1, 600, "s", nameof(time)));
+        return new(outlet, volume, Guard.InRange(Canonical.Seconds(time), LeastSeconds, MostSeconds, "s", nameof(time)));
     }
 
     /// <summary>The square of the standard uncertainty of the flow.</summary>

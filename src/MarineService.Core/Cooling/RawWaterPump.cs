@@ -6,8 +6,8 @@ namespace MarineService.Core.Cooling;
 /// <summary>The raw-water pump of one engine: its impeller, what it moves in one turn, and how fast it turns.</summary>
 public sealed class RawWaterPump
 {
-    private const double LeastSpeed = 50;
-    private const double MostSpeed = 15_000;
+    internal const double LeastRpm = 50;
+    internal const double MostRpm = 15_000;
 
     private RawWaterPump(Impeller impeller, double? litersPerRevolution, double speedRatio) =>
         (Impeller, LitersPerRevolution, SpeedRatio) = (impeller, litersPerRevolution, speedRatio);
@@ -58,5 +58,5 @@ public sealed class RawWaterPump
         Impeller.ToString() + (LitersPerRevolution is double liters ? FormattableString.Invariant($", {liters * 1000:0.#} mL a turn") : "");
 
     internal static double CheckedSpeed(RotationalSpeed speed, string argument) =>
-        Guard.InRange(Canonical.RevolutionsPerMinute(speed), LeastSpeed, MostSpeed, "revolutions a minute", argument);
+        Guard.InRange(Canonical.RevolutionsPerMinute(speed), LeastRpm, MostRpm, "revolutions a minute", argument);
 }

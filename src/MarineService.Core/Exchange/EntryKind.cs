@@ -19,5 +19,7 @@ internal enum EntryKind
     OilChange,
     ImpellerInspection,
     WinterWork,
+    BucketTest,
+    AnodeInspection,
     Withdrawal,
 }

@@ -1,3 +1,4 @@
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.LayUp;
@@ -76,6 +77,10 @@ internal sealed class EntryParts
 
     internal List<LowPointWork>? Works { get; set; }
 
+    internal Func<LocalDate, EngineHours?, BucketTest>? Bucket { get; set; }
+
+    internal Func<LocalDate, EngineHours?, AnodeInspection>? Anode { get; set; }
+
     internal LogEntry Build()
     {
         LogEntry entry = Kind == EntryKind.Withdrawal
@@ -106,6 +111,8 @@ internal sealed class EntryParts
         EntryKind.WinterWork => WinterWork.On(Date!.Value, Works!, Dial),
         EntryKind.TopUp => TopUp.Of(Fluid!, Date!.Value, Amount!, Dial),
         EntryKind.ImpellerInspection => Impeller!.Build(Date!.Value, Dial),
+        EntryKind.BucketTest => Bucket!(Date!.Value, Dial),
+        EntryKind.AnodeInspection => Anode!(Date!.Value, Dial),
         EntryKind.LaidUp => LaidUp.On(Date!.Value, Dial),
         EntryKind.Commissioned => Commissioned.On(Date!.Value, Dial),
         EntryKind.PlannedUse => PlannedUse.Between(Date!.Value, Until!.Value, PlannedHours!.Value),

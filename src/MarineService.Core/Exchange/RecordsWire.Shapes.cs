@@ -28,9 +28,11 @@ internal static partial class RecordsWire
     private const int ImpellerMember = 30;
     private const int WorksMember = 31;
     private const int PlannedHoursMember = 32;
+    private const int BucketMember = 33;
+    private const int AnodeMember = 34;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, PlannedHoursMember];
+    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, PlannedHoursMember, BucketMember, AnodeMember];
 
     private static (int[] Must, int[] May)[] BuildShapes()
     {
@@ -51,6 +53,8 @@ internal static partial class RecordsWire
         shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
         shapes[(int)EntryKind.PlannedUse] = ([UntilMember, PlannedHoursMember], []);
         shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
+        shapes[(int)EntryKind.BucketTest] = ([BucketMember], [DialMember]);
+        shapes[(int)EntryKind.AnodeInspection] = ([AnodeMember], [DialMember]);
         shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
         return shapes;
     }

@@ -76,6 +76,8 @@ internal static partial class RecordsWire
         OilChangeRecord => EntryKind.OilChange,
         ImpellerInspection => EntryKind.ImpellerInspection,
         WinterWork => EntryKind.WinterWork,
+        BucketTest => EntryKind.BucketTest,
+        AnodeInspection => EntryKind.AnodeInspection,
         LaidUp => EntryKind.LaidUp,
         Commissioned => EntryKind.Commissioned,
         PlannedLayUp => EntryKind.PlannedLayUp,
@@ -123,6 +125,14 @@ internal static partial class RecordsWire
             case ImpellerInspection inspection:
                 writer.WritePropertyName(names[ImpellerMember]);
                 CoolingWire.Write(writer, inspection);
+                break;
+            case BucketTest test:
+                writer.WritePropertyName(names[BucketMember]);
+                CoolingWire.Write(writer, test);
+                break;
+            case AnodeInspection anode:
+                writer.WritePropertyName(names[AnodeMember]);
+                CoolingWire.Write(writer, anode);
                 break;
             case WinterWork work:
                 LayUpWire.Write(writer, names[WorksMember], work.Works);

@@ -44,7 +44,9 @@ internal static partial class RecordsWire
         "account",
         "impeller",
         "works",
-        "plannedHours");
+        "plannedHours",
+        "bucket",
+        "anode");
 
     private static readonly MemberNames EvidenceMembers = new("kind", "reference", "sha256");
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
@@ -144,7 +146,9 @@ internal static partial class RecordsWire
                 case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
                 case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
                 case WorksMember: parts.Works = LayUpWire.ReadWorks(ref json); break;
-                default: parts.PlannedHours = json.Hours(); break;
+                case PlannedHoursMember: parts.PlannedHours = json.Hours(); break;
+                case BucketMember: parts.Bucket = CoolingWire.ReadBucket(ref json); break;
+                default: parts.Anode = CoolingWire.ReadAnode(ref json); break;
             }
 
             json.EndMember();

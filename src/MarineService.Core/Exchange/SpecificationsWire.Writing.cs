@@ -37,6 +37,16 @@ internal static partial class SpecificationsWire
         writer.Text(names[8], specification.OilTaskId == EngineSpecification.EngineOilTask ? null : specification.OilTaskId);
         writer.Part(names[9], specification.RawWater, CoolingWire.Write);
         writer.Part(names[10], specification.LayUp, LayUpWire.Write);
+        if (specification.Covers.Count > 0)
+        {
+            writer.WriteStartArray(names[11]);
+            for (int i = 0; i < specification.Covers.Count; i++)
+            {
+                CoversWire.Write(writer, specification.Covers[i]);
+            }
+
+            writer.WriteEndArray();
+        }
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

@@ -14,13 +14,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -43,6 +43,7 @@ internal static partial class SpecificationsWire
         string? oilTask = null;
         RawWaterSystem? rawWater = null;
         LayUpSheet? layUp = null;
+        List<FittedCover> covers = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -61,6 +62,7 @@ internal static partial class SpecificationsWire
                 case 8: oilTask = json.NotBlank(); break;
                 case 9: rawWater = CoolingWire.ReadSystem(ref json); break;
                 case 10: layUp = LayUpWire.Read(ref json); break;
+                case 11: covers = CoversWire.Read(ref json); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -89,7 +91,7 @@ internal static partial class SpecificationsWire
             return null;
         }
 
-        EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]);
+        EngineSpecification sheet = EngineSpecification.Of(engine).WithMeter(meter ?? HourMeter.Plain).With([.. variants]).With([.. tasks.Select(task => task!)]).With([.. covers]);
         sheet = permitted is null ? sheet : sheet.WithPermittedOils(permitted);
         sheet = fitted is null ? sheet : sheet.WithFittedOil(fitted);
         sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);

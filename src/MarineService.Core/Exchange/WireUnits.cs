@@ -48,9 +48,15 @@ internal sealed class WireUnits
         ("min", value => value),
         ("h", value => 60 * value));
 
+    internal static WireUnits ShortTime { get; } = new(
+        ("s", value => value),
+        ("min", value => 60 * value));
+
     internal static WireUnits LinearDensity { get; } = new(("kg/m", value => value), ("g/m", value => value / 1000));
 
     internal static WireUnits Torque { get; } = new(("N.m", value => value));
+
+    internal static WireUnits Stress { get; } = new(("MPa", value => value));
 
     internal static WireUnits TorquePerAngle { get; } = new(("N.m/deg", value => value));
 

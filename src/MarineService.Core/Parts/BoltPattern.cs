@@ -15,8 +15,10 @@ namespace MarineService.Core.Parts;
 public sealed class BoltPattern
 {
     internal const int MostHoles = 48;
-    private const double Degree = Math.PI / 180;
-    private const double LargestRadiusMm = 2000;
+    internal const double Degree = Math.PI / 180;
+    internal const double LargestRadiusMm = 2000;
+    internal const double LeastDegrees = -360;
+    internal const double MostDegrees = 720;
 
     // Nearer than this no two holes can be drilled: it is a typing mistake. A project choice.
     private const double NearestMm = 1;
@@ -55,7 +57,7 @@ public sealed class BoltPattern
         Guard.NotNull(anglesDegrees);
         for (int i = 0; i < anglesDegrees.Length; i++)
         {
-            Guard.InRange(anglesDegrees[i], -360, 720, "degrees", nameof(anglesDegrees));
+            Guard.InRange(anglesDegrees[i], LeastDegrees, MostDegrees, "degrees", nameof(anglesDegrees));
         }
 
         return Fault(radius, anglesDegrees) is string fault

@@ -53,7 +53,7 @@ public static class FitRules
         "FIT-006",
         Severity.Advice,
         "A cover does not fit face down",
-        "it also fits face down at {count} rotations",
+        "it also fits face down, at {count} of its rotations",
         PartsSources.Geometry,
         "Mark its outer face. A cover that is worn inside may be turned over on purpose where its maker allows that.");
 

@@ -11,7 +11,7 @@ namespace MarineService.Core.Parts;
 /// </code></example>
 public sealed class Joint
 {
-    private const double HighestNewtonMeters = 2000;
+    internal const double MostNewtonMeters = 2000;
 
     private Joint(string name, JointSeat seat, ThreadMaterial into, MetricThread? thread, PropertyClass? propertyClass, double? makersNewtonMeters) =>
         (Name, Seat, ThreadedInto, Thread, PropertyClass, MakersNewtonMeters) = (name, seat, into, thread, propertyClass, makersNewtonMeters);
@@ -83,5 +83,5 @@ public sealed class Joint
     public override string ToString() => Name;
 
     internal static double CheckedNewtonMeters(Torque torque, string argument) =>
-        Guard.InRange(Guard.Positive(Canonical.NewtonMeters(torque), "N·m", argument), 0, HighestNewtonMeters, "N·m", argument);
+        Guard.InRange(Guard.Positive(Canonical.NewtonMeters(torque), "N·m", argument), 0, MostNewtonMeters, "N·m", argument);
 }

@@ -7,11 +7,11 @@ namespace MarineService.Core.Parts;
 /// <remarks>Diameters by ISO 724 and ISO 68-1, stress area by ISO 898-1. Two threads are equal when both figures are.</remarks>
 public sealed record MetricThread
 {
-    private const double SmallestMm = 1;
-    private const double LargestMm = 100;
+    internal const double SmallestMm = 1;
+    internal const double LargestMm = 100;
 
     // Coarser than a quarter of the diameter is no thread of the series: M1 has 0.25 mm.
-    private const double CoarsestShare = 0.25;
+    internal const double CoarsestShare = 0.25;
 
     private MetricThread(double diameterMm, double pitchMm, bool isCoarse) => (DiameterMm, PitchMm, IsCoarse) = (diameterMm, pitchMm, isCoarse);
 

@@ -10,6 +10,8 @@ namespace MarineService.Core.Parts;
 /// </remarks>
 public sealed class PropertyClass
 {
+    internal const double LeastMegapascals = 50;
+    internal const double MostMegapascals = 2000;
     private const double ThickFromMm = 16;
 
     private readonly double _proofMegapascals;
@@ -58,7 +60,7 @@ public sealed class PropertyClass
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="proofStress"/> is outside its range.</exception>
     public static PropertyClass Given(string name, Pressure proofStress) =>
-        new(Guard.NotBlank(name), Guard.InRange(Canonical.Megapascals(proofStress), 50, 2000, "MPa", nameof(proofStress)), Citation.GivenByCaller);
+        new(Guard.NotBlank(name), Guard.InRange(Canonical.Megapascals(proofStress), LeastMegapascals, MostMegapascals, "MPa", nameof(proofStress)), Citation.GivenByCaller);
 
     /// <summary>A class of the list by its mark.</summary>
     /// <param name="mark">The mark on the head, such as "8.8".</param>

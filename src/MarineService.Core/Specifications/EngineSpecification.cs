@@ -9,7 +9,7 @@ using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive, its raw-water side, and what the winter needs of it.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive, its raw-water side, its covers, and what the winter needs of it.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
@@ -54,6 +54,9 @@ public sealed class EngineSpecification
     /// <summary>What is known of the engine for the winter, or null when nothing is stated.</summary>
     public LayUpSheet? LayUp => _parts.LayUp;
 
+    /// <summary>The covers whose screws or holes are stated, in the order given.</summary>
+    public IReadOnlyList<FittedCover> Covers => _parts.Covers ?? [];
+
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
     /// A boat whose oil is always drawn out, with a declared residual, never exchanges all of it: its oil task counts pro rata
@@ -97,6 +100,18 @@ public sealed class EngineSpecification
         IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
         Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
         return new(_parts with { Variants = all });
+    }
+
+    /// <summary>A copy with more covers.</summary>
+    /// <param name="covers">The covers; names distinct from each other and from those already there.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="covers"/> or an item is null.</exception>
+    /// <exception cref="ArgumentException">A name is used twice.</exception>
+    public EngineSpecification With(params FittedCover[] covers)
+    {
+        IReadOnlyList<FittedCover> all = Array.AsReadOnly<FittedCover>([.. Covers, .. Guard.Items(covers)]);
+        Names.Distinct(all.Select(cover => cover.Name), nameof(covers));
+        return new(_parts with { Covers = all });
     }
 
     /// <summary>A copy with what is known of the hour meter.</summary>
@@ -206,5 +221,6 @@ public sealed class EngineSpecification
         Sump? Sump = null,
         string OilTaskId = EngineOilTask,
         RawWaterSystem? RawWater = null,
-        LayUpSheet? LayUp = null);
+        LayUpSheet? LayUp = null,
+        IReadOnlyList<FittedCover>? Covers = null);
 }

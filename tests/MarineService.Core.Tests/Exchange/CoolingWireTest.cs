@@ -78,6 +78,61 @@ public sealed class CoolingWireTest
     }
 
     [Fact]
+    public void BucketTest_SurvivesARoundTrip()
+    {
+        BucketTest test = BucketTest.Of(
+            Day,
+            RotationalSpeed.FromRevolutionsPerMinute(1500),
+            [
+                BucketCatch.Of("port outlet", MeasuredVolume.Of(Volume.FromLiters(4.9), Temperature.FromDegreesCelsius(14), Volume.FromLiters(0.1)), UnitsNet.Duration.FromSeconds(20)),
+                BucketCatch.Of("starboard outlet", MeasuredVolume.Of(Volume.FromLiters(5.2)), UnitsNet.Duration.FromSeconds(21.5)),
+            ],
+            EngineHours.FromHours(41.2m));
+        string text = ServiceLogJson.ToText(ServiceLog.Empty.With(test));
+        BucketTest read = Assert.IsType<BucketTest>(ServiceLogJson.Read(System.Text.Encoding.UTF8.GetBytes(text)).Value.Entries[0].Fact);
+        Assert.Equal((test.Date, test.Dial), (read.Date, read.Dial));
+        Assert.Equal(1500, read.EngineSpeed.RevolutionsPerMinute, 9);
+        Assert.Equal(["port outlet", "starboard outlet"], read.Catches.Select(bucket => bucket.Outlet));
+        Assert.Equal([20, 21.5], read.Catches.Select(bucket => bucket.Time.Seconds));
+        Assert.Equal(test.Catches.Select(bucket => bucket.Volume.ToString()), read.Catches.Select(bucket => bucket.Volume.ToString()));
+
+        // 4.9 L in 20 s and 5.2 L in 21.5 s, by hand.
+        Assert.Equal(14.7 + (5.2 * 60 / 21.5), read.Flow.LitersPerMinute, 9);
+    }
+
+    [Fact]
+    public void AnodeInspection_SurvivesARoundTrip_AndIsJudgedUnderItsName()
+    {
+        AnodeInspection seen = AnodeInspection.Of(Day, "heat exchanger", AnodeMetal.Zinc, 0.02, 6, EngineHours.FromHours(88.2m));
+        string text = ServiceLogJson.ToText(ServiceLog.Empty.With(seen));
+        AnodeInspection read = Assert.IsType<AnodeInspection>(ServiceLogJson.Read(System.Text.Encoding.UTF8.GetBytes(text)).Value.Entries[0].Fact);
+        Assert.Equal((seen.Date, seen.Dial, seen.Anode, seen.Metal, seen.MonthsInWater), (read.Date, read.Dial, read.Anode, read.Metal, read.MonthsInWater));
+        Assert.Equal(0.02, read.WornFraction);
+        AnodeCheck check = read.Judge(MarineService.Core.Engines.WaterKind.Fresh);
+        Assert.Equal(["ANODE-002", "ANODE-003"], check.Findings.Select(finding => finding.Code));
+        Assert.All(check.Findings, finding => Assert.Equal("heat exchanger", finding.Subject));
+    }
+
+    [Theory]
+    [InlineData("bucket-test", """ "bucket": { "speed": { "value": 1500, "unit": "/min" }, "catches": [] } """, "/entries/0/bucket/catches")]
+    [InlineData("bucket-test", """ "bucket": { "speed": { "value": 20, "unit": "/min" }, "catches": [ { "outlet": "a", "amount": { "volume": { "value": 1, "unit": "L" } }, "time": { "value": 9, "unit": "s" } } ] } """, "/entries/0/bucket/speed/value")]
+    [InlineData("bucket-test", """ "bucket": { "speed": { "value": 900, "unit": "/min" }, "catches": [ { "outlet": "a", "amount": { "volume": { "value": 0, "unit": "L" } }, "time": { "value": 9, "unit": "s" } } ] } """, "/entries/0/bucket/catches/0/amount/volume/value")]
+    [InlineData("bucket-test", """ "bucket": { "speed": { "value": 900, "unit": "/min" }, "catches": [ { "outlet": "a", "amount": { "volume": { "value": 1, "unit": "L" } }, "time": { "value": 0.5, "unit": "s" } } ] } """, "/entries/0/bucket/catches/0/time/value")]
+    [InlineData("bucket-test", """ "bucket": { "speed": { "value": 900, "unit": "/min" }, "catches": [ { "outlet": "a", "amount": { "volume": { "value": 1, "unit": "L" } }, "time": { "value": 9, "unit": "s" } }, { "outlet": "a", "amount": { "volume": { "value": 1, "unit": "L" } }, "time": { "value": 9, "unit": "s" } } ] } """, "/entries/0/bucket/catches/1/outlet")]
+    [InlineData("anode-inspection", """ "anode": { "name": "shaft", "worn": 1.2, "monthsInWater": 3 } """, "/entries/0/anode/worn")]
+    [InlineData("anode-inspection", """ "anode": { "name": "shaft", "worn": 0.2, "monthsInWater": 601 } """, "/entries/0/anode/monthsInWater")]
+    [InlineData("anode-inspection", """ "anode": { "name": " ", "worn": 0.2, "monthsInWater": 1 } """, "/entries/0/anode/name")]
+    [InlineData("anode-inspection", """ "anode": { "name": "shaft", "metal": "lead", "worn": 0.2, "monthsInWater": 1 } """, "/entries/0/anode/metal")]
+    [InlineData("reading", """ "dial": 5, "anode": { "name": "shaft", "worn": 0.2, "monthsInWater": 1 } """, "/entries/0/anode")]
+    public void Entry_ThatCannotBe_IsAFaultInItsPlace(string kind, string members, string place)
+    {
+        string text = $$"""
+            { "format": "marine-service/service-log", "version": 1, "entries": [ { "kind": "{{kind}}", "date": "2026-10-04", {{members}} } ] }
+            """;
+        Assert.Equal([place], ServiceLogJson.Read(System.Text.Encoding.UTF8.GetBytes(text)).Faults.Select(fault => fault.Place));
+    }
+
+    [Fact]
     public void Assessment_OfEachVerdict_IsValidByItsSchema()
     {
         JsonSchema schema = JsonSchema.FromText(DocumentSchemas.ImpellerAssessment);

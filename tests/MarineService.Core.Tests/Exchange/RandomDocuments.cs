@@ -1,4 +1,6 @@
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
+using MarineService.Core.Parts;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -21,7 +23,8 @@ internal sealed class RandomDocuments(int seed)
         .Of(Engine.Of(Text(), Any<Fuel>(), Any<CoolingKind>(), Any<HandOfRotation>(), Any<RawWaterPumpDrive>(), Maybe(Text)))
         .WithMeter(Meter())
         .With([.. Some(3, i => EngineVariant.Of($"{Text()}{i}", Power.FromKilowatts(0.5 + (4000 * _random.NextDouble())), RotationalSpeed.FromRevolutionsPerMinute(100 + (14_000 * _random.NextDouble()))))])
-        .With(Tasks(hoursAllowed: true));
+        .With(Tasks(hoursAllowed: true))
+        .With([.. Some(2, Cover)]);
 
     internal BoatSpecification BoatSheet()
     {
@@ -52,7 +55,7 @@ internal sealed class RandomDocuments(int seed)
         return ServiceLog.Of(entries);
     }
 
-    private ServiceFact Fact() => _random.Next(16) switch
+    private ServiceFact Fact() => _random.Next(18) switch
     {
         0 => MeterReading.Of(Date(), Hours(), Any<ReadingSource>()),
         1 => Completion.Of(Text(), Date(), MaybeHours()),
@@ -74,6 +77,8 @@ internal sealed class RandomDocuments(int seed)
         12 => DutyChange.Of(Date(), [.. Some(3, i => $"{i}{Text()}")], MaybeHours()),
         13 => TopUp.Of(Text(), Date(), Amount(), MaybeHours()),
         14 => Yes() ? LaidUp.On(Date(), MaybeHours()) : Commissioned.On(Date(), MaybeHours()),
+        15 => BucketTest.Of(Date(), RotationalSpeed.FromRevolutionsPerMinute(_random.Next(50, 15_001)), [.. Some(2, i => Catch(i)), Catch(2)], MaybeHours()),
+        16 => AnodeInspection.Of(Date(), Text(), Any<AnodeMetal>(), _random.NextDouble(), _random.Next(601), MaybeHours()),
         _ => PlannedLayUp.Between(Date(), new(2199, 12, 31)),
     };
 
@@ -148,6 +153,20 @@ internal sealed class RandomDocuments(int seed)
     }
 
     private HourMeter Meter() => HourMeter.Of(Yes() ? null : EngineHours.FromThousandths(_random.Next(100_000, 1_000_000_001)), Any<MeterDrive>());
+
+    private BucketCatch Catch(int index) => BucketCatch.Of($"{Text()}{index}", MeasuredVolume.Of(Volume.FromLiters(0.1 + _random.NextDouble())), UnitsNet.Duration.FromSeconds(1 + (500 * _random.NextDouble())));
+
+    // Angles of whole degrees, so that they are read back to the last bit.
+    private FittedCover Cover(int index)
+    {
+        Joint joint = Joint.Of($"{Text()}{index}", Any<JointSeat>(), Any<ThreadMaterial>(), Yes() ? null : MetricThread.M6, Yes() ? null : Yes() ? PropertyClass.Class88 : PropertyClass.Given(Text(), Pressure.FromMegapascals(_random.Next(50, 2001))));
+        FittedCover cover = FittedCover.Of(Yes() ? joint : joint.WithMakersTorque(Torque.FromNewtonMeters(_random.Next(1, 2001))));
+        return Yes() ? cover : cover.WithPattern(
+            BoltPattern.Of(Length.FromMillimeters(_random.Next(50, 2001)), _random.Next(-90, 0), _random.Next(20, 90), _random.Next(110, 200)),
+            Yes() ? null : Length.FromMillimeters(6.1 + (90 * _random.NextDouble())),
+            Any<CoverLocation>(),
+            Yes() ? null : _random.Next(1, 4));
+    }
 
     private MeasuredVolume Amount() => MeasuredVolume.Of(
         Volume.FromLiters(100 * _random.NextDouble()),

@@ -23,6 +23,7 @@ internal static partial class Samples
         [
             circuit, pump, need, need.HeatToWater, test, test.Judge(need, RotationalSpeed.FromRevolutionsPerMinute(3000), pump, circuit),
             ImpellerInspection.Of(6, new LocalDate(2026, 4, 1)), ImpellerInspection.Of(6, new LocalDate(2026, 4, 1)).Judge(), VaneRecord.Torn(3, 0.4), FoundPiece.Of(0.4, "heat exchanger"),
+            AnodeInspection.Of(new LocalDate(2026, 4, 1), "shaft", AnodeMetal.Zinc, 0.3, 6),
             ExhaustCheck.Of(circuit).Value, StartWatch.Of(circuit).Value, ImpellerFitting.Of(pump.Impeller), RawWaterSystem.Of(circuit, pump),
             new[] { ImpellerFault.HubLoose },
             FlushCheck.Of(

@@ -14,6 +14,7 @@ internal static partial class Samples
         [
             MetricThread.M8, PropertyClass.Class88, NutFactor.Oiled, pattern, fit, fit.AsHeld(Angle.FromDegrees(10)).Value,
             ScrewClearance.OnTappedHole(Length.FromMillimeters(5.5), Length.FromMillimeters(5)),
+            MarineService.Core.Specifications.FittedCover.Of(Joint.Of("lid", JointSeat.FlatGasket, thread: MetricThread.M8)).WithPattern(pattern, Length.FromMillimeters(9)),
             Joint.Of("bracket", JointSeat.Metal, ThreadMaterial.Steel, MetricThread.M8, PropertyClass.Class88),
         ];
     }
