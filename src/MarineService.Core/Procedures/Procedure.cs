@@ -194,8 +194,9 @@ public sealed class Procedure
         }
     }
 
-    private Finding? Broken() =>
-        Findings.FirstOrDefault(finding => finding.Rule == ProcedureRules.Circle || finding.Rule == ProcedureRules.UnknownStep);
+    private Finding? Broken() => Graph.Sorted.Count == Steps.Count
+        ? null
+        : Findings.FirstOrDefault(finding => finding.Rule == ProcedureRules.Circle || finding.Rule == ProcedureRules.UnknownStep);
 
     private int Known(string id) => IndexOf(id) is int index && index >= 0 ? index : throw new KeyNotFoundException($"'{Id}' has no step '{id}'.");
 }

@@ -20,9 +20,10 @@ internal static class ProcedureMerge
             return steps.AsReadOnly();
         }
 
-        KeepApart(graph, circumstances);
+        HarmSearch search = new(graph, circumstances);
+        KeepApart(graph, search);
         CloseInReverse(graph);
-        KeepApart(graph, circumstances);
+        KeepApart(graph, search);
         ProcedureStep[] whole = [.. Enumerable.Range(0, graph.Count).Select(i => steps[i].After(graph.PredecessorsOf(i).Select(before => steps[before].Id)))];
         StepGraph ordered = new(whole);
         return Array.AsReadOnly<ProcedureStep>([.. ordered.Sorted.Select(index => whole[index])]);
@@ -64,7 +65,7 @@ internal static class ProcedureMerge
         List<ProcedureStep> steps = [];
         foreach (IGrouping<string, ProcedureStep> same in procedures.SelectMany(one => one.Steps).GroupBy(step => Name(step.Id), StringComparer.Ordinal))
         {
-            ProcedureStep[] parts = [.. same.OrderBy(step => step.Id == same.Key ? 0 : 1).ThenBy(Signature, StringComparer.Ordinal)];
+            ProcedureStep[] parts = same.Skip(1).Any() ? [.. same.OrderBy(step => step.Id == same.Key ? 0 : 1).ThenBy(Signature, StringComparer.Ordinal)] : [.. same];
             ProcedureStep whole = parts.Skip(1).Aggregate(parts[0], (all, one) => all.Absorb(one));
             bool always = parts.Any(part => part.Condition != parts[0].Condition || part.ConditionHolds != parts[0].ConditionHolds);
             whole = (always ? whole.WithoutCondition() : whole)
@@ -103,18 +104,19 @@ internal static class ProcedureMerge
 
     /// <summary>Adds the edges that keep harmful orders out, as long as there is one to add.</summary>
     /// <remarks>What nothing in the visit makes right again leaves one choice only, so that it goes first.</remarks>
-    private static void KeepApart(StepGraph graph, Circumstances circumstances)
+    private static void KeepApart(StepGraph graph, HarmSearch search)
     {
-        while (ProcedureCheck.HarmfulOrders(graph, circumstances)
-            .OrderBy(one => Making(graph, one.Rule, circumstances).Any() ? 1 : 0)
-            .Any(one => one.Undoing >= 0 ? Separate(graph, one.Step, one.Rule, one.Undoing, circumstances) : Prepare(graph, one.Step, one.Rule, circumstances)))
+        HarmSearch.Watch[] watches = [.. search.Watches.OrderBy(watch => watch.Making.Length == 0 ? 0 : 1)];
+        while (Array.Exists(watches, watch => search.HarmsOf(watch).Any(harm => harm.Undoing >= 0
+            ? Separate(graph, watch, harm.Step, harm.Undoing)
+            : Prepare(graph, watch, harm.Step))))
         {
         }
     }
 
-    private static bool Separate(StepGraph graph, int step, HarmRule rule, int undoing, Circumstances circumstances)
+    private static bool Separate(StepGraph graph, HarmSearch.Watch watch, int step, int undoing)
     {
-        foreach (int again in Making(graph, rule, circumstances))
+        foreach (int again in watch.Making)
         {
             // First choice: what makes it right again comes after what undid it already, and before the act.
             if (again != step && graph.Precedes(undoing, again) && !graph.Precedes(step, again) && graph.TryAdd(again, step))
@@ -128,7 +130,7 @@ internal static class ProcedureMerge
             return true;
         }
 
-        foreach (int again in Making(graph, rule, circumstances))
+        foreach (int again in watch.Making)
         {
             if (again != step && again != undoing && !graph.Precedes(again, undoing) && !graph.Precedes(step, again)
                 && graph.TryAdd(undoing, again) && graph.TryAdd(again, step))
@@ -140,13 +142,8 @@ internal static class ProcedureMerge
         return false;
     }
 
-    private static bool Prepare(StepGraph graph, int step, HarmRule rule, Circumstances circumstances) =>
-        Making(graph, rule, circumstances).Any(one => one != step && !graph.Precedes(one, step) && graph.TryAdd(one, step));
-
-    private static IEnumerable<int> Making(StepGraph graph, HarmRule rule, Circumstances circumstances) =>
-        Enumerable.Range(0, graph.Count).Where(index =>
-            ProcedureCheck.IsSure(graph.Steps[index], rule, circumstances)
-            && (ProcedureCheck.Bits(graph.Steps[index], rule.MustHold) & StepEffects.Bit(rule.State)) != 0);
+    private static bool Prepare(StepGraph graph, HarmSearch.Watch watch, int step) =>
+        Array.Exists(watch.Making, one => one != step && !graph.Precedes(one, step) && graph.TryAdd(one, step));
 
     /// <summary>Of two accesses that are opened one after the other, the later one is closed first.</summary>
     private static void CloseInReverse(StepGraph graph)

@@ -242,7 +242,7 @@ public sealed partial class WorkRecord
             foreach (HarmRule rule in HarmRule.All)
             {
                 if (step.Acts.Contains(rule.Act) && (_states & StepEffects.Bit(rule.State)) != 0 != rule.MustHold
-                    && rule.AppliesIn(Circumstances) && !ProcedureCheck.MakesItself(step, rule))
+                    && rule.AppliesIn(Circumstances) && !HarmSearch.MakesItself(step, rule))
                 {
                     harms.Add(rule);
                 }
