@@ -4,14 +4,14 @@ namespace MarineService.Core.Parts;
 /// <remarks>A closed list. Standards are named by number and title; their texts were not seen whole.</remarks>
 public sealed class FilterAttribute
 {
-    private static readonly Citation Sizes = Citation.Secondary("ISO 6415 Spin-on filters for lubricating oil - Dimensions", "2005");
+    private static readonly Citation Sizes = Citation.Secondary("ISO 6415 Spin-on filters for lubricating oil - Dimensions", "2005", "essential dimensions for interchange");
 
     private FilterAttribute(int index, string name, FigureUnit unit, bool isSafety, Citation source) =>
         (Index, Name, Unit, IsSafety, Source) = (index, name, unit, isSafety, source);
 
     /// <summary>Thread: the same designation. A safety attribute.</summary>
     public static FilterAttribute Thread { get; } =
-        new(0, "thread", FigureUnit.Number, true, Citation.Secondary("ISO 6415 Spin-on filters for lubricating oil - Dimensions; SAE J363 Filter base mounting"));
+        new(0, "thread", FigureUnit.Number, true, Citation.Secondary("ISO 6415 Spin-on filters for lubricating oil - Dimensions; SAE J363 Filter base mounting", null, "by their titles; their texts were not seen"));
 
     /// <summary>Outer diameter of the gasket: on the land of the base. A safety attribute.</summary>
     public static FilterAttribute GasketOuter { get; } = new(1, "gasket outer diameter", FigureUnit.Millimeter, true, Sizes);
@@ -36,19 +36,19 @@ public sealed class FilterAttribute
 
     /// <summary>Whether there is an anti-drain-back valve: needed unless the gasket is up.</summary>
     public static FilterAttribute AntiDrainBack { get; } =
-        new(8, "anti-drain-back valve", FigureUnit.Number, false, Citation.Secondary("ISO 4548-9 Inlet and outlet anti-drain valve tests", "2008"));
+        new(8, "anti-drain-back valve", FigureUnit.Number, false, Citation.Secondary("ISO 4548-9 Inlet and outlet anti-drain valve tests", "2008", "by its title; its text was not seen"));
 
     /// <summary>The hottest oil that the anti-drain-back valve bears.</summary>
     public static FilterAttribute AntiDrainTemperature { get; } =
-        new(9, "anti-drain-back temperature", FigureUnit.DegreeCelsius, false, Citation.Secondary("ISO 4548-9 Inlet and outlet anti-drain valve tests", "2008"));
+        new(9, "anti-drain-back temperature", FigureUnit.DegreeCelsius, false, Citation.Secondary("ISO 4548-9 Inlet and outlet anti-drain valve tests", "2008", "by its title; its text was not seen"));
 
     /// <summary>Static burst pressure: no less than required, for the peaks of a cold start. A safety attribute.</summary>
     public static FilterAttribute Burst { get; } =
-        new(10, "burst pressure", FigureUnit.Kilopascal, true, Citation.Secondary("ISO 4548-6 Static burst pressure test", "2021"));
+        new(10, "burst pressure", FigureUnit.Kilopascal, true, Citation.Secondary("ISO 4548-6 Static burst pressure test", "2021", "by its title; its text was not seen"));
 
     /// <summary>Pressure drop at the rated flow: no more than required.</summary>
     public static FilterAttribute PressureDrop { get; } =
-        new(11, "pressure drop", FigureUnit.Kilopascal, false, Citation.Secondary("ISO 4548-1 Pressure drop/flow characteristics"));
+        new(11, "pressure drop", FigureUnit.Kilopascal, false, Citation.Secondary("ISO 4548-1 Pressure drop/flow characteristics", null, "by its title; its text was not seen"));
 
     /// <summary>Efficiency at the stated particle size: no less than required.</summary>
     public static FilterAttribute Efficiency { get; } = new(12, "efficiency", FigureUnit.Fraction, false, Citation.FromMemory);
@@ -67,7 +67,7 @@ public sealed class FilterAttribute
 
     /// <summary>Whether the tests for aftermarket petrol filters were passed, the cold gasket and ageing among them.</summary>
     public static FilterAttribute AftermarketTests { get; } =
-        new(17, "aftermarket filter tests", FigureUnit.Number, false, Citation.Secondary("SAE/USCAR-36", "2013"));
+        new(17, "aftermarket filter tests", FigureUnit.Number, false, Citation.Secondary("SAE/USCAR-36", "2013", "its list of 15 tests for aftermarket petrol filters"));
 
     /// <summary>All of them, in the order in which they are judged.</summary>
     public static IReadOnlyList<FilterAttribute> All { get; } = Array.AsReadOnly<FilterAttribute>(

@@ -10,7 +10,7 @@ public sealed record KitItem
     /// <summary>The number of the part.</summary>
     public string Part { get; }
 
-    /// <summary>How much, in the part's unit of issue.</summary>
+    /// <summary>How much, from 0.001 to 100,000 in the part's unit of issue.</summary>
     public decimal Quantity { get; }
 
     /// <summary>What it is for when tasks share it, such as "pump cover"; null when each task needs its own.</summary>

@@ -13,22 +13,22 @@ public sealed class KitLine
     /// <summary>The part.</summary>
     public ServicePart Part { get; }
 
-    /// <summary>What the tasks use, in the part's unit of issue.</summary>
+    /// <summary>What the tasks use; 0 or more in the part's unit of issue.</summary>
     public decimal Wanted { get; }
 
     /// <summary>What is taken along on top; whole pieces are rounded up.</summary>
     public decimal Reserve { get; }
 
-    /// <summary>What must be aboard as a spare when the visit is over.</summary>
+    /// <summary>What must be aboard as a spare when the visit is over; 0 or more in the part's unit of issue.</summary>
     public decimal Aboard { get; }
 
     /// <summary>What the shelf holds; never below 0.</summary>
     public decimal OnShelf { get; }
 
-    /// <summary>All that the visit takes: use, reserve and spares.</summary>
+    /// <summary>All that the visit takes: use, reserve and spares; above 0 in the part's unit of issue.</summary>
     public decimal Total => Wanted + Reserve + Aboard;
 
-    /// <summary>What comes off the shelf.</summary>
+    /// <summary>What comes off the shelf; 0 or more in the part's unit of issue.</summary>
     public decimal FromShelf => Math.Min(Total, OnShelf);
 
     /// <summary>What must be bought; 0 when the shelf has enough.</summary>

@@ -10,7 +10,7 @@ public sealed record PackOffer
     /// <summary>The pack by the caller's own name.</summary>
     public string Name { get; }
 
-    /// <summary>How much is in it, in the unit in which the need is stated.</summary>
+    /// <summary>How much is in it; above 0 in the unit in which the need is stated.</summary>
     public decimal Amount { get; }
 
     /// <summary>What one costs, in the caller's currency.</summary>

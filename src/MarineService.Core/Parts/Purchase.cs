@@ -15,7 +15,7 @@ public sealed class Purchase
     private Purchase(decimal needed, IReadOnlyList<PackLine> lines, IReadOnlyList<PackOffer> offers) =>
         (Needed, Lines, _offers) = (needed, lines, offers);
 
-    /// <summary>The amount to be covered.</summary>
+    /// <summary>The amount to be covered; 0 or more in the unit of the packs.</summary>
     public decimal Needed { get; }
 
     /// <summary>What to buy, the largest packs first; empty when nothing is needed.</summary>
@@ -24,7 +24,7 @@ public sealed class Purchase
     /// <summary>What it costs, in the caller's currency.</summary>
     public decimal Price => Lines.Sum(line => line.Price);
 
-    /// <summary>How much is bought.</summary>
+    /// <summary>How much is bought; 0 or more in the unit of the packs.</summary>
     public decimal Amount => Lines.Sum(line => line.Count * line.Pack.Amount);
 
     /// <summary>How much is left over; never below 0.</summary>
