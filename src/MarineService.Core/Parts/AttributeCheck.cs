@@ -3,11 +3,11 @@ namespace MarineService.Core.Parts;
 /// <summary>One attribute of a filter, held against what the engine needs.</summary>
 public sealed class AttributeCheck
 {
-    internal AttributeCheck(FilterAttribute attribute, AttributeOutcome outcome, Figure? has, Figure? least, Figure? most) =>
+    internal AttributeCheck(FilterProperty attribute, AttributeOutcome outcome, Figure? has, Figure? least, Figure? most) =>
         (Attribute, Outcome, Has, Least, Most) = (attribute, outcome, has, least, most);
 
     /// <summary>The attribute.</summary>
-    public FilterAttribute Attribute { get; }
+    public FilterProperty Attribute { get; }
 
     /// <summary>How it came out.</summary>
     public AttributeOutcome Outcome { get; }

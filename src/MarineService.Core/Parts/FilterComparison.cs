@@ -9,7 +9,7 @@ public sealed class FilterComparison
     internal FilterComparison(FilterNeed need, FilterSpecification filter)
     {
         (Need, Filter) = (need, filter);
-        Attributes = Array.AsReadOnly<AttributeCheck>([.. FilterAttribute.All.Select(Check)]);
+        Attributes = Array.AsReadOnly<AttributeCheck>([.. FilterProperty.All.Select(Check)]);
         AttributeCheck? decisive =
             Attributes.FirstOrDefault(check => check.Outcome == AttributeOutcome.Fails)
             ?? Attributes.FirstOrDefault(check => check.Outcome == AttributeOutcome.NotKnown && check.Attribute.IsSafety)
@@ -31,13 +31,13 @@ public sealed class FilterComparison
     public FilterVerdict Verdict { get; }
 
     /// <summary>The attribute that decided; null when everything passes.</summary>
-    public FilterAttribute? DecidedBy { get; }
+    public FilterProperty? DecidedBy { get; }
 
-    /// <summary>Every attribute with its outcome, in the order of <see cref="FilterAttribute.All"/>.</summary>
+    /// <summary>Every attribute with its outcome, in the order of <see cref="FilterProperty.All"/>.</summary>
     public IReadOnlyList<AttributeCheck> Attributes { get; }
 
     /// <summary>The safety attributes that are not known.</summary>
-    public IReadOnlyList<FilterAttribute> UnknownSafety =>
+    public IReadOnlyList<FilterProperty> UnknownSafety =>
         [.. Attributes.Where(check => check.Outcome == AttributeOutcome.NotKnown && check.Attribute.IsSafety).Select(check => check.Attribute)];
 
     /// <summary>Whether the thread is a near miss: another thread that starts to turn on this one.</summary>
@@ -77,11 +77,11 @@ public sealed class FilterComparison
         return DecidedBy is null ? $"{Filter}: {verdict}" : $"{Filter}: {verdict}, decided by {DecidedBy}";
     }
 
-    private AttributeCheck Check(FilterAttribute attribute)
+    private AttributeCheck Check(FilterProperty attribute)
     {
-        Figure? has = Filter[attribute];
+        Figure? has = Filter.FigureOf(attribute);
         double? value = Filter.Value(attribute);
-        if (attribute == FilterAttribute.Thread)
+        if (attribute == FilterProperty.Thread)
         {
             return new(attribute, Outcome(Need.Thread is not null, has is not null, Filter.Thread == Need.Thread), has,
                 Need.Thread is null ? null : Figure.Of("needs", Need.Thread.ToString()), null);
@@ -89,31 +89,31 @@ public sealed class FilterComparison
 
         double? least = Need.Least(attribute);
         double? most = Need.Most(attribute);
-        if (attribute == FilterAttribute.AntiDrainBack)
+        if (attribute == FilterProperty.AntiDrainBack)
         {
             return AntiDrain(attribute, has, value);
         }
 
-        if (attribute == FilterAttribute.BypassOpening && (Need.Least(FilterAttribute.Bypass) is not 1 || Filter.Value(FilterAttribute.Bypass) == 0))
+        if (attribute == FilterProperty.BypassOpening && (Need.Least(FilterProperty.Bypass) is not 1 || Filter.Value(FilterProperty.Bypass) == 0))
         {
             return new(attribute, AttributeOutcome.NotAsked, has, null, null);
         }
 
-        bool isMust = attribute == FilterAttribute.GasketOuter || attribute == FilterAttribute.Bypass || attribute == FilterAttribute.Burst;
+        bool isMust = attribute == FilterProperty.GasketOuter || attribute == FilterProperty.Bypass || attribute == FilterProperty.Burst;
         if (least is null && most is null)
         {
             return new(attribute, isMust ? AttributeOutcome.NotKnown : AttributeOutcome.NotAsked, has, null, null);
         }
 
-        bool isComparable = attribute == FilterAttribute.PressureDrop ? Filter.FlowLitersPerMinute == Need.FlowLitersPerMinute
-            : attribute != FilterAttribute.Efficiency || Filter.ParticleMicrometers == Need.ParticleMicrometers;
+        bool isComparable = attribute == FilterProperty.PressureDrop ? Filter.FlowLitersPerMinute == Need.FlowLitersPerMinute
+            : attribute != FilterProperty.Efficiency || Filter.ParticleMicrometers == Need.ParticleMicrometers;
         bool passes = value is double v && !(v < least) && !(v > most);
         return attribute.IsYesOrNo
             ? new(attribute, Outcome(true, has is not null, passes), has, Figure.Of("needs", least > 0 ? "yes" : "none"), null)
             : new(attribute, Outcome(true, has is not null && isComparable, passes), has, Bound("least", least, attribute), Bound("most", most, attribute));
     }
 
-    private AttributeCheck AntiDrain(FilterAttribute attribute, Figure? has, double? value)
+    private AttributeCheck AntiDrain(FilterProperty attribute, Figure? has, double? value)
     {
         // Oil stays in a filter that hangs below its base; a fuel filter stands full either way.
         if (Need.Kind == FilterKind.Fuel || Need.Mounted == FilterOrientation.GasketUp)
@@ -135,7 +135,7 @@ public sealed class FilterComparison
 
         Figure has = check.Has!;
         string subject = $"filter '{Filter}'";
-        if (check.Attribute == FilterAttribute.Thread)
+        if (check.Attribute == FilterProperty.Thread)
         {
             return (IsThreadNearMiss ? FilterRules.ThreadNearMiss : FilterRules.Thread).On(subject, attribute, has, check.Least!);
         }
@@ -144,7 +144,7 @@ public sealed class FilterComparison
         return rule.On(subject, [.. new[] { attribute, has, check.Least, check.Most }.OfType<Figure>()]);
     }
 
-    private static Figure? Bound(string name, double? value, FilterAttribute attribute) =>
+    private static Figure? Bound(string name, double? value, FilterProperty attribute) =>
         value is double bound ? Figure.Of(name, bound, attribute.Unit) : null;
 
     private static AttributeOutcome Outcome(bool isNeedKnown, bool isKnown, bool passes) =>

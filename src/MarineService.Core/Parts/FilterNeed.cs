@@ -35,7 +35,7 @@ public sealed class FilterNeed
     /// <returns>The need.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is not a defined value.</exception>
     public static FilterNeed Of(FilterKind kind, FilterOrientation mounted = FilterOrientation.NotStated) => new(
-        Guard.Defined(kind), Guard.Defined(mounted), null, new double?[FilterAttribute.All.Count], new double?[FilterAttribute.All.Count], null, null);
+        Guard.Defined(kind), Guard.Defined(mounted), null, new double?[FilterProperty.All.Count], new double?[FilterProperty.All.Count], null, null);
 
     /// <summary>A copy with another mounting.</summary>
     /// <param name="mounted">How the filter sits on its base.</param>
@@ -56,21 +56,21 @@ public sealed class FilterNeed
     /// <param name="most">The greatest; from <paramref name="least"/> to 500 mm.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilterNeed WithGasketOuter(Length least, Length most) => WithRange(FilterAttribute.GasketOuter, least, most);
+    public FilterNeed WithGasketOuter(Length least, Length most) => WithRange(FilterProperty.GasketOuter, least, most);
 
     /// <summary>A copy with the land of the base on which the gasket's inner edge must lie.</summary>
     /// <param name="least">The least inner diameter; above 0 and up to 500 mm.</param>
     /// <param name="most">The greatest; from <paramref name="least"/> to 500 mm.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilterNeed WithGasketInner(Length least, Length most) => WithRange(FilterAttribute.GasketInner, least, most);
+    public FilterNeed WithGasketInner(Length least, Length most) => WithRange(FilterProperty.GasketInner, least, most);
 
     /// <summary>A copy with the section that the gasket must have.</summary>
     /// <param name="least">The least thickness; above 0 and up to 500 mm.</param>
     /// <param name="most">The greatest; from <paramref name="least"/> to 500 mm.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilterNeed WithGasketSection(Length least, Length most) => WithRange(FilterAttribute.GasketSection, least, most);
+    public FilterNeed WithGasketSection(Length least, Length most) => WithRange(FilterProperty.GasketSection, least, most);
 
     /// <summary>A copy with the room that the filter has.</summary>
     /// <param name="height">The room above the base; above 0 and up to 500 mm.</param>
@@ -78,8 +78,8 @@ public sealed class FilterNeed
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterNeed WithRoom(Length height, Length? outerDiameter = null) => With(
-        (FilterAttribute.Height, null, Size(height, nameof(height))),
-        (FilterAttribute.OuterDiameter, null, Size(outerDiameter, nameof(outerDiameter))));
+        (FilterProperty.Height, null, Size(height, nameof(height))),
+        (FilterProperty.OuterDiameter, null, Size(outerDiameter, nameof(outerDiameter))));
 
     /// <summary>A copy that needs a bypass valve in the filter.</summary>
     /// <param name="opensFrom">The least pressure difference at which it may open; above 0 and up to 1,000 kPa.</param>
@@ -90,25 +90,25 @@ public sealed class FilterNeed
     {
         double from = Bounded(Canonical.Kilopascals(opensFrom), 1_000, "kPa", nameof(opensFrom));
         double to = Guard.InRange(Canonical.Kilopascals(opensTo), from, 1_000, "kPa", nameof(opensTo));
-        return With((FilterAttribute.Bypass, 1, 1), (FilterAttribute.BypassOpening, from, to));
+        return With((FilterProperty.Bypass, 1, 1), (FilterProperty.BypassOpening, from, to));
     }
 
     /// <summary>A copy whose engine has a bypass of its own, or must not have one: the filter has none.</summary>
     /// <returns>The copy.</returns>
-    public FilterNeed WithoutBypass() => With((FilterAttribute.Bypass, 0, 0), (FilterAttribute.BypassOpening, null, null));
+    public FilterNeed WithoutBypass() => With((FilterProperty.Bypass, 0, 0), (FilterProperty.BypassOpening, null, null));
 
     /// <summary>A copy with the hottest oil that the anti-drain-back valve must bear.</summary>
     /// <param name="hottestOil">From 0 to 300 °C.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="hottestOil"/> is outside its range.</exception>
     public FilterNeed WithHottestOil(Temperature hottestOil) =>
-        With((FilterAttribute.AntiDrainTemperature, Heat(hottestOil, nameof(hottestOil)), null));
+        With((FilterProperty.AntiDrainTemperature, Heat(hottestOil, nameof(hottestOil)), null));
 
     /// <summary>A copy with the least burst pressure.</summary>
     /// <param name="burst">Above 0 and up to 20,000 kPa.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="burst"/> is outside its range.</exception>
-    public FilterNeed WithBurst(Pressure burst) => With((FilterAttribute.Burst, Strength(burst, nameof(burst)), null));
+    public FilterNeed WithBurst(Pressure burst) => With((FilterProperty.Burst, Strength(burst, nameof(burst)), null));
 
     /// <summary>A copy with the greatest pressure drop at the rated flow.</summary>
     /// <param name="pressureDrop">Above 0 and up to 1,000 kPa.</param>
@@ -118,7 +118,7 @@ public sealed class FilterNeed
     public FilterNeed WithFlow(Pressure pressureDrop, VolumeFlow at)
     {
         double flow = Bounded(Canonical.LitersPerMinute(at), 1_000, "L/min", nameof(at));
-        FilterNeed asked = With((FilterAttribute.PressureDrop, null, Bounded(Canonical.Kilopascals(pressureDrop), 1_000, "kPa", nameof(pressureDrop))));
+        FilterNeed asked = With((FilterProperty.PressureDrop, null, Bounded(Canonical.Kilopascals(pressureDrop), 1_000, "kPa", nameof(pressureDrop))));
         return new(Kind, Mounted, Thread, asked._least, asked._most, flow, ParticleMicrometers);
     }
 
@@ -132,7 +132,7 @@ public sealed class FilterNeed
     {
         double share = Bounded(efficiencyFraction, 1, "of the particles", nameof(efficiencyFraction));
         double size = 1000 * Bounded(Canonical.Millimeters(at), 1, "mm", nameof(at));
-        FilterNeed asked = With((FilterAttribute.Efficiency, share, null), (FilterAttribute.Capacity, Dirt(capacity, nameof(capacity)), null));
+        FilterNeed asked = With((FilterProperty.Efficiency, share, null), (FilterProperty.Capacity, Dirt(capacity, nameof(capacity)), null));
         return new(Kind, Mounted, Thread, asked._least, asked._most, FlowLitersPerMinute, size);
     }
 
@@ -143,13 +143,13 @@ public sealed class FilterNeed
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterNeed WithEndurance(Pressure? collapse, int? fatigueCycles = null, int? vibrationCycles = null) => With(
-        (FilterAttribute.Collapse, collapse is Pressure p ? Strength(p, nameof(collapse)) : null, null),
-        (FilterAttribute.Fatigue, Cycles(fatigueCycles, nameof(fatigueCycles)), null),
-        (FilterAttribute.Vibration, Cycles(vibrationCycles, nameof(vibrationCycles)), null));
+        (FilterProperty.Collapse, collapse is Pressure p ? Strength(p, nameof(collapse)) : null, null),
+        (FilterProperty.Fatigue, Cycles(fatigueCycles, nameof(fatigueCycles)), null),
+        (FilterProperty.Vibration, Cycles(vibrationCycles, nameof(vibrationCycles)), null));
 
     /// <summary>A copy that asks for the tests for aftermarket petrol filters (SAE/USCAR-36).</summary>
     /// <returns>The copy.</returns>
-    public FilterNeed WithAftermarketTests() => With((FilterAttribute.AftermarketTests, 1, 1));
+    public FilterNeed WithAftermarketTests() => With((FilterProperty.AftermarketTests, 1, 1));
 
     /// <summary>Holds a filter against the need, attribute by attribute.</summary>
     /// <param name="filter">The filter.</param>
@@ -157,9 +157,9 @@ public sealed class FilterNeed
     /// <exception cref="ArgumentNullException"><paramref name="filter"/> is null.</exception>
     public FilterComparison Compare(FilterSpecification filter) => new(this, Guard.NotNull(filter));
 
-    internal double? Least(FilterAttribute attribute) => _least[attribute.Index];
+    internal double? Least(FilterProperty attribute) => _least[attribute.Index];
 
-    internal double? Most(FilterAttribute attribute) => _most[attribute.Index];
+    internal double? Most(FilterProperty attribute) => _most[attribute.Index];
 
     internal static double Bounded(double value, double most, string unit, string argument) =>
         Guard.InRange(Guard.Positive(value, unit, argument), 0, most, unit, argument);
@@ -179,17 +179,17 @@ public sealed class FilterNeed
     internal static double? Cycles(int? cycles, string argument) =>
         cycles is int given ? Guard.InRange(given, 1, 1_000_000_000, "cycles", argument) : null;
 
-    private FilterNeed WithRange(FilterAttribute attribute, Length least, Length most)
+    private FilterNeed WithRange(FilterProperty attribute, Length least, Length most)
     {
         double from = Size(least, nameof(least));
         return With((attribute, from, Guard.InRange(Canonical.Millimeters(most), from, 500, "mm", nameof(most))));
     }
 
-    private FilterNeed With(params (FilterAttribute Attribute, double? Least, double? Most)[] changes)
+    private FilterNeed With(params (FilterProperty Attribute, double? Least, double? Most)[] changes)
     {
         double?[] least = (double?[])_least.Clone();
         double?[] most = (double?[])_most.Clone();
-        foreach ((FilterAttribute attribute, double? from, double? to) in changes)
+        foreach ((FilterProperty attribute, double? from, double? to) in changes)
         {
             least[attribute.Index] = from;
             most[attribute.Index] = to;

@@ -29,8 +29,8 @@ public sealed class FilterSpecification
     /// <param name="attribute">The attribute.</param>
     /// <returns>The figure, or null when it is not stated; a valve's is the word "yes" or "none".</returns>
     /// <exception cref="ArgumentNullException"><paramref name="attribute"/> is null.</exception>
-    public Figure? this[FilterAttribute attribute] =>
-        Guard.NotNull(attribute) == FilterAttribute.Thread ? Thread is null ? null : Figure.Of("has", Thread.ToString())
+    public Figure? FigureOf(FilterProperty attribute) =>
+        Guard.NotNull(attribute) == FilterProperty.Thread ? Thread is null ? null : Figure.Of("has", Thread.ToString())
         : _values[attribute.Index] is not double value ? null
         : attribute.IsYesOrNo ? Figure.Of("has", value > 0 ? "yes" : "none")
         : Figure.Of("has", value, attribute.Unit);
@@ -40,7 +40,7 @@ public sealed class FilterSpecification
     /// <returns>The filter.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
-    public static FilterSpecification Named(string name) => new(Guard.NotBlank(name), null, new double?[FilterAttribute.All.Count], null, null);
+    public static FilterSpecification Named(string name) => new(Guard.NotBlank(name), null, new double?[FilterProperty.All.Count], null, null);
 
     /// <summary>A copy with the thread.</summary>
     /// <param name="thread">The thread.</param>
@@ -64,9 +64,9 @@ public sealed class FilterSpecification
         }
 
         return With(
-            (FilterAttribute.GasketOuter, outside),
-            (FilterAttribute.GasketInner, inside),
-            (FilterAttribute.GasketSection, section is Length thick ? FilterNeed.Bounded(Canonical.Millimeters(thick), 50, "mm", nameof(section)) : null));
+            (FilterProperty.GasketOuter, outside),
+            (FilterProperty.GasketInner, inside),
+            (FilterProperty.GasketSection, section is Length thick ? FilterNeed.Bounded(Canonical.Millimeters(thick), 50, "mm", nameof(section)) : null));
     }
 
     /// <summary>A copy with the sizes of the can.</summary>
@@ -75,20 +75,20 @@ public sealed class FilterSpecification
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
     public FilterSpecification WithSize(Length height, Length? outerDiameter = null) => With(
-        (FilterAttribute.Height, FilterNeed.Size(height, nameof(height))),
-        (FilterAttribute.OuterDiameter, FilterNeed.Size(outerDiameter, nameof(outerDiameter))));
+        (FilterProperty.Height, FilterNeed.Size(height, nameof(height))),
+        (FilterProperty.OuterDiameter, FilterNeed.Size(outerDiameter, nameof(outerDiameter))));
 
     /// <summary>A copy with a bypass valve.</summary>
     /// <param name="opensAt">The pressure difference at which it opens; above 0 and up to 1,000 kPa; null when there is one and nobody knows when it opens.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="opensAt"/> is outside its range.</exception>
     public FilterSpecification WithBypass(Pressure? opensAt) => With(
-        (FilterAttribute.Bypass, 1),
-        (FilterAttribute.BypassOpening, opensAt is Pressure p ? FilterNeed.Bounded(Canonical.Kilopascals(p), 1_000, "kPa", nameof(opensAt)) : null));
+        (FilterProperty.Bypass, 1),
+        (FilterProperty.BypassOpening, opensAt is Pressure p ? FilterNeed.Bounded(Canonical.Kilopascals(p), 1_000, "kPa", nameof(opensAt)) : null));
 
     /// <summary>A copy that has no bypass valve.</summary>
     /// <returns>The copy.</returns>
-    public FilterSpecification WithoutBypass() => With((FilterAttribute.Bypass, 0), (FilterAttribute.BypassOpening, null));
+    public FilterSpecification WithoutBypass() => With((FilterProperty.Bypass, 0), (FilterProperty.BypassOpening, null));
 
     /// <summary>A copy with what is known of the anti-drain-back valve.</summary>
     /// <param name="hasOne">Whether there is one.</param>
@@ -96,15 +96,15 @@ public sealed class FilterSpecification
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="hottestOil"/> is outside its range.</exception>
     public FilterSpecification WithAntiDrainBack(bool hasOne, Temperature? hottestOil = null) => With(
-        (FilterAttribute.AntiDrainBack, hasOne ? 1 : 0),
-        (FilterAttribute.AntiDrainTemperature, FilterNeed.Heat(hottestOil, nameof(hottestOil))));
+        (FilterProperty.AntiDrainBack, hasOne ? 1 : 0),
+        (FilterProperty.AntiDrainTemperature, FilterNeed.Heat(hottestOil, nameof(hottestOil))));
 
     /// <summary>A copy with the burst pressure.</summary>
     /// <param name="burst">The static burst pressure; above 0 and up to 20,000 kPa.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="burst"/> is outside its range.</exception>
     public FilterSpecification WithBurst(Pressure burst) =>
-        With((FilterAttribute.Burst, FilterNeed.Strength(burst, nameof(burst))));
+        With((FilterProperty.Burst, FilterNeed.Strength(burst, nameof(burst))));
 
     /// <summary>A copy with the pressure drop at a flow.</summary>
     /// <param name="pressureDrop">The pressure drop; above 0 and up to 1,000 kPa.</param>
@@ -115,7 +115,7 @@ public sealed class FilterSpecification
     {
         double flow = FilterNeed.Bounded(Canonical.LitersPerMinute(at), 1_000, "L/min", nameof(at));
         double drop = FilterNeed.Bounded(Canonical.Kilopascals(pressureDrop), 1_000, "kPa", nameof(pressureDrop));
-        return new(Name, Thread, Changed((FilterAttribute.PressureDrop, drop)), flow, ParticleMicrometers);
+        return new(Name, Thread, Changed((FilterProperty.PressureDrop, drop)), flow, ParticleMicrometers);
     }
 
     /// <summary>A copy with the efficiency at a particle size.</summary>
@@ -129,7 +129,7 @@ public sealed class FilterSpecification
         double share = FilterNeed.Bounded(efficiencyFraction, 1, "of the particles", nameof(efficiencyFraction));
         double size = 1000 * FilterNeed.Bounded(Canonical.Millimeters(at), 1, "mm", nameof(at));
         double? held = FilterNeed.Dirt(capacity, nameof(capacity));
-        return new(Name, Thread, Changed((FilterAttribute.Efficiency, share), (FilterAttribute.Capacity, held)), FlowLitersPerMinute, size);
+        return new(Name, Thread, Changed((FilterProperty.Efficiency, share), (FilterProperty.Capacity, held)), FlowLitersPerMinute, size);
     }
 
     /// <summary>A copy with what the filter endures; null where it is not stated.</summary>
@@ -139,28 +139,28 @@ public sealed class FilterSpecification
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterSpecification WithEndurance(Pressure? collapse, int? fatigueCycles = null, int? vibrationCycles = null) => With(
-        (FilterAttribute.Collapse, collapse is Pressure p ? FilterNeed.Strength(p, nameof(collapse)) : null),
-        (FilterAttribute.Fatigue, FilterNeed.Cycles(fatigueCycles, nameof(fatigueCycles))),
-        (FilterAttribute.Vibration, FilterNeed.Cycles(vibrationCycles, nameof(vibrationCycles))));
+        (FilterProperty.Collapse, collapse is Pressure p ? FilterNeed.Strength(p, nameof(collapse)) : null),
+        (FilterProperty.Fatigue, FilterNeed.Cycles(fatigueCycles, nameof(fatigueCycles))),
+        (FilterProperty.Vibration, FilterNeed.Cycles(vibrationCycles, nameof(vibrationCycles))));
 
     /// <summary>A copy with whether it passed the tests for aftermarket petrol filters (SAE/USCAR-36).</summary>
     /// <param name="passed">Whether it did.</param>
     /// <returns>The copy.</returns>
-    public FilterSpecification WithAftermarketTests(bool passed) => With((FilterAttribute.AftermarketTests, passed ? 1 : 0));
+    public FilterSpecification WithAftermarketTests(bool passed) => With((FilterProperty.AftermarketTests, passed ? 1 : 0));
 
     /// <summary>The name.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => Name;
 
-    internal double? Value(FilterAttribute attribute) => _values[attribute.Index];
+    internal double? Value(FilterProperty attribute) => _values[attribute.Index];
 
-    private FilterSpecification With(params (FilterAttribute Attribute, double? Value)[] changes) =>
+    private FilterSpecification With(params (FilterProperty Attribute, double? Value)[] changes) =>
         new(Name, Thread, Changed(changes), FlowLitersPerMinute, ParticleMicrometers);
 
-    private double?[] Changed(params (FilterAttribute Attribute, double? Value)[] changes)
+    private double?[] Changed(params (FilterProperty Attribute, double? Value)[] changes)
     {
         double?[] values = (double?[])_values.Clone();
-        foreach ((FilterAttribute attribute, double? value) in changes)
+        foreach ((FilterProperty attribute, double? value) in changes)
         {
             values[attribute.Index] = value;
         }

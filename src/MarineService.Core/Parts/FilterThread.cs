@@ -106,7 +106,7 @@ public sealed record FilterThread
     internal static FilterThread? Find(string designation)
     {
         Match match = Designation.Match(designation);
-        if (!match.Success || designation.EndsWith("\n", StringComparison.Ordinal))
+        if (!match.Success || designation[designation.Length - 1] == '\n')
         {
             return null;
         }

@@ -89,9 +89,10 @@ public sealed class RubberAge
     public IReadOnlyList<string> Missing => Storage != StorageVerdict.NotKnown ? []
         : Array.AsReadOnly<string>(
         [
-            .. Part.Cured is null ? new[] { "The quarter of cure." } : Part.Cured.EndAfter(0) > Today.PlusMonths(3) ? ["A quarter of cure that is not in the future."] : [],
+            .. OneIf(Part.Cured is null, "The quarter of cure."),
+            .. OneIf(Part.Cured is CureQuarter cured && cured.End > Today.PlusMonths(3), "A quarter of cure that is not in the future."),
             .. Limit.Missing,
-            .. Part.IsKeptAsGuided == true ? Array.Empty<string>() : [HowKept],
+            .. OneIf(Part.IsKeptAsGuided != true, HowKept),
         ]);
 
     /// <summary>Why: the verdict, both ages, the limit and its source.</summary>
@@ -120,6 +121,8 @@ public sealed class RubberAge
         StorageVerdict.TooOld => $"{Part.Name}: past every storage limit",
         _ => $"{Part.Name}: storage age not known",
     };
+
+    private static IEnumerable<string> OneIf(bool condition, string text) => condition ? [text] : [];
 
     private static string Day(Answer<LocalDate> day) => day.IsKnown ? LocalDatePattern.Iso.Format(day.Value) : day.ToString();
 

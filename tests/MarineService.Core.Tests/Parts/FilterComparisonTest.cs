@@ -102,13 +102,13 @@ public sealed class FilterComparisonTest
     public void Bypass_WhereTheEngineHasItsOwn_MustBeAbsent()
     {
         FilterNeed need = Need().WithoutBypass();
-        Assert.Equal(FilterAttribute.Bypass, need.Compare(Good()).DecidedBy);
+        Assert.Equal(FilterProperty.Bypass, need.Compare(Good()).DecidedBy);
         Assert.Equal(FilterVerdict.Equivalent, need.Compare(Good().WithoutBypass()).Verdict);
     }
 
     [Fact]
     public void Bypass_WhoseOpeningNobodyKnows_LeavesItUnknown() =>
-        Assert.Equal((FilterVerdict.Unknown, FilterAttribute.BypassOpening), Decided(Need().Compare(Good().WithBypass(null))));
+        Assert.Equal((FilterVerdict.Unknown, FilterProperty.BypassOpening), Decided(Need().Compare(Good().WithBypass(null))));
 
     [Fact]
     public void SafetyAttribute_ThatTheEngineDoesNotState_LeavesItUnknown()
@@ -122,7 +122,7 @@ public sealed class FilterComparisonTest
     public void OtherAttributes_AskedAndNotStated_MakeItConditional()
     {
         FilterNeed need = Need().WithFlow(Pressure.FromKilopascals(30), VolumeFlow.FromLitersPerMinute(40));
-        Assert.Equal((FilterVerdict.Conditional, FilterAttribute.PressureDrop), Decided(need.Compare(Good())));
+        Assert.Equal((FilterVerdict.Conditional, FilterProperty.PressureDrop), Decided(need.Compare(Good())));
         Assert.Equal(FilterVerdict.Equivalent, need.Compare(Good().WithFlow(Pressure.FromKilopascals(30), VolumeFlow.FromLitersPerMinute(40))).Verdict);
         Assert.Equal(FilterVerdict.NotEquivalent, need.Compare(Good().WithFlow(Pressure.FromKilopascals(30.1), VolumeFlow.FromLitersPerMinute(40))).Verdict);
 
@@ -135,14 +135,14 @@ public sealed class FilterComparisonTest
     {
         FilterNeed need = Need().WithFiltering(0.95, Length.FromMicrometers(20), Mass.FromGrams(10));
         Assert.Equal(FilterVerdict.Equivalent, need.Compare(Good().WithFiltering(0.95, Length.FromMicrometers(20), Mass.FromGrams(10))).Verdict);
-        Assert.Equal(FilterAttribute.Efficiency, need.Compare(Good().WithFiltering(0.94, Length.FromMicrometers(20), Mass.FromGrams(10))).DecidedBy);
-        Assert.Equal(FilterAttribute.Capacity, need.Compare(Good().WithFiltering(0.95, Length.FromMicrometers(20), Mass.FromGrams(9))).DecidedBy);
+        Assert.Equal(FilterProperty.Efficiency, need.Compare(Good().WithFiltering(0.94, Length.FromMicrometers(20), Mass.FromGrams(10))).DecidedBy);
+        Assert.Equal(FilterProperty.Capacity, need.Compare(Good().WithFiltering(0.95, Length.FromMicrometers(20), Mass.FromGrams(9))).DecidedBy);
         Assert.Equal(FilterVerdict.Conditional, need.Compare(Good().WithFiltering(0.99, Length.FromMicrometers(30), Mass.FromGrams(10))).Verdict);
     }
 
     [Fact]
     public void Failure_OutranksWhatIsNotKnown() => Assert.Equal(
-        (FilterVerdict.NotEquivalent, FilterAttribute.Height),
+        (FilterVerdict.NotEquivalent, FilterProperty.Height),
         Decided(Need().Compare(FilterSpecification.Named("bare").WithSize(Mm(101)))));
 
     [Theory]
@@ -179,5 +179,5 @@ public sealed class FilterComparisonTest
 
     private static Length Mm(double value) => Length.FromMillimeters(value);
 
-    private static (FilterVerdict Verdict, FilterAttribute? By) Decided(FilterComparison comparison) => (comparison.Verdict, comparison.DecidedBy);
+    private static (FilterVerdict Verdict, FilterProperty? By) Decided(FilterComparison comparison) => (comparison.Verdict, comparison.DecidedBy);
 }

@@ -35,7 +35,7 @@ internal static partial class Samples
         LooseParts tally = LooseParts.Empty.TakenOff(screw, 6);
         return
         [
-            FilterThread.Metric(20, 1.5), FilterAttribute.Burst, need, filter, comparison, comparison.Attributes[0],
+            FilterThread.Metric(20, 1.5), FilterProperty.Burst, need, filter, comparison, comparison.Attributes[0],
             CureQuarter.Of(2017, 2), StorageGuide.Iso2230, StorageGuide.Iso2230.LimitFor(Polymer.Nitrile).Value, rubber, rubber.AgeOn(new LocalDate(2026, 4, 1)),
             ServicePart.Of("LV-1", "filter"), KitItem.Of("LV-1"), kit, catalogue, list, list.Lines[0],
             PackOffer.Of("can", 5m, 40m), purchase, purchase.Lines[0], alternative, PartChoice.Between("LV-1", 14m, alternative),
