@@ -53,4 +53,6 @@ internal static class Canonical
     internal static double Radians(Angle angle) => angle.Radians;
 
     internal static double SquareMeters(Area area) => area.SquareMeters;
+
+    internal static double Grams(Mass mass) => mass.Grams;
 }
