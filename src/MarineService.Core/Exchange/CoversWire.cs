@@ -1,5 +1,3 @@
-using System.Text.Json;
-using MarineService.Core.Internal;
 using MarineService.Core.Parts;
 using MarineService.Core.Specifications;
 using UnitsNet;
@@ -7,7 +5,7 @@ using UnitsNet;
 namespace MarineService.Core.Exchange;
 
 /// <summary>The covers of an engine in documents: screws, what they are screwed into, and the holes.</summary>
-internal static class CoversWire
+internal static partial class CoversWire
 {
     // Angles are kept in radians; what turning them into degrees and back loses is far below this digit.
     private const int DegreeDigits = 10;
@@ -42,63 +40,6 @@ internal static class CoversWire
         }
 
         return covers;
-    }
-
-    internal static void Write(Utf8JsonWriter writer, FittedCover cover)
-    {
-        JsonEncodedText[] names = CoverMembers.Encoded;
-        Joint joint = cover.Joint;
-        writer.WriteStartObject();
-        writer.Text(names[0], cover.Name);
-        writer.WordUnlessDefault(names[1], joint.Seat);
-        writer.WordUnlessDefault(names[2], joint.ThreadedInto);
-        if (joint.Thread is MetricThread thread)
-        {
-            writer.WriteStartObject(names[3]);
-            writer.Quantity(ThreadMembers.Encoded[0], thread.DiameterMm, WireUnits.Length);
-            writer.Quantity(ThreadMembers.Encoded[1], thread.PitchMm, WireUnits.Length);
-            writer.WriteEndObject();
-        }
-
-        if (joint.PropertyClass is PropertyClass strength)
-        {
-            bool isListed = PropertyClass.All.Contains(strength);
-            writer.WriteStartObject(names[4]);
-            writer.Text(ClassMembers.Encoded[0], strength.Name);
-            writer.Quantity(ClassMembers.Encoded[1], isListed ? null : strength.ProofMegapascals(MetricThread.M8), WireUnits.Stress);
-            writer.WriteEndObject();
-        }
-
-        writer.Quantity(names[5], joint.MakersNewtonMeters, WireUnits.Torque);
-        if (cover.Pattern is BoltPattern pattern)
-        {
-            writer.WritePropertyName(names[6]);
-            Write(writer, cover, pattern);
-        }
-
-        writer.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter writer, FittedCover cover, BoltPattern pattern)
-    {
-        JsonEncodedText[] names = PatternMembers.Encoded;
-        writer.WriteStartObject();
-        writer.Quantity(names[0], pattern.RadiusMm, WireUnits.Length);
-        writer.WriteStartArray(names[1]);
-        for (int i = 0; i < pattern.HoleCount; i++)
-        {
-            writer.WriteNumberValue(Math.Round(pattern.AnglesRad[i] / BoltPattern.Degree, DegreeDigits));
-        }
-
-        writer.WriteEndArray();
-        writer.Quantity(names[2], cover.HoleMm, WireUnits.Length);
-        writer.WordUnlessDefault(names[3], cover.Location);
-        if (cover.FirstHoleOn is int first)
-        {
-            writer.WriteNumber(names[4], first);
-        }
-
-        writer.WriteEndObject();
     }
 
     private static FittedCover? ReadCover(ref JsonCursor json)
