@@ -1,5 +1,6 @@
 using MarineService.Core;
 using MarineService.Core.Belts;
+using MarineService.Core.Cooling;
 using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
@@ -36,10 +37,13 @@ internal static class Story
             Oil(page, launch, nights);
             Belt(page, launch);
             Change(page, launch);
+            Water(page, launch);
+            Winter(page, launch, nights);
             page.Line();
         }
 
-        page.Line("Why: RowingClub due Curlew. A boat of your own: RowingClub due --spec S.json --log L.json.");
+        page.Line("Why: RowingClub due Curlew. The day's work: RowingClub card Curlew. Which days: RowingClub visits. The winter: RowingClub layup.");
+        page.Line("A boat of your own: RowingClub due --spec S.json --log L.json.");
         page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
     }
 
@@ -68,6 +72,31 @@ internal static class Story
             {
                 page.Line($"  Oil: {season.Selection.Explain(DisplayUnits.Metric).Answer} In the sump: {season.FittedSeason}.");
             }
+        }
+    }
+
+    // What was seen of the impeller, and whether enough water comes.
+    private static void Water(Page page, Launch launch)
+    {
+        foreach (FittedEngine engine in launch.Boat.Engines)
+        {
+            if (CoolingCommand.Judged(launch, engine) is ImpellerAssessment judged)
+            {
+                page.Line($"  Impeller: {judged.Explain(DisplayUnits.Metric).Answer}");
+            }
+
+            if (CoolingCommand.Buckets(launch, engine) is [.., BucketCheck check])
+            {
+                page.Line($"  Cooling water: {check.Explain(DisplayUnits.Metric).Answer}");
+            }
+        }
+    }
+
+    private static void Winter(Page page, Launch launch, IReadOnlyList<NightMinimum> nights)
+    {
+        foreach (FittedEngine engine in launch.Boat.Engines)
+        {
+            page.Line($"  Winter: {LayUpCommand.Frost(launch, engine, null, LayUpCommand.Records(nights)).Explain(DisplayUnits.Metric).Answer}");
         }
     }
 

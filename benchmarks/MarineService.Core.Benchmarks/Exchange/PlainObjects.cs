@@ -14,6 +14,8 @@ internal enum PlainKind
     Event,
     [JsonStringEnumMemberName("duty")]
     Duty,
+    [JsonStringEnumMemberName("entered-service")]
+    EnteredService,
 }
 
 internal enum PlainProofKind

@@ -61,16 +61,16 @@ internal static class CoolingCommand
         return command;
     }
 
-    // A new impeller makes the inspection old news, but not the pieces that were never found.
-    private static ImpellerAssessment? Judged(Launch launch, FittedEngine engine)
+    /// <summary>The latest look at the impeller: a new one makes it old news, but not the pieces that were never found.</summary>
+    internal static ImpellerAssessment? Judged(Launch launch, FittedEngine engine)
     {
         ImpellerAssessment? judged = Facts<ImpellerInspection>(launch, engine).LastOrDefault()?.Judge();
         bool isReplaced = Facts<Completion>(launch, engine).Any(done => done.TaskId == ReplaceTask && done.Outcome == CompletionOutcome.Done && done.Date >= judged?.Inspection.Date);
         return isReplaced && judged is { Account.IsShort: false } ? null : judged;
     }
 
-    // One check for each rating that the engine may have.
-    private static BucketCheck[] Buckets(Launch launch, FittedEngine engine)
+    /// <summary>The latest bucket test against what the engine needs, one check for each rating that it may have.</summary>
+    internal static BucketCheck[] Buckets(Launch launch, FittedEngine engine)
     {
         RawWaterSystem? water = engine.Specification.RawWater;
         return Facts<BucketTest>(launch, engine).LastOrDefault() is not BucketTest test ? []

@@ -101,10 +101,10 @@ internal static class LayUpCommand
         return engine.Specification.LayUp?.FuelTank is FuelTank tank && stabilizer is not null ? plan.WithFuel(FuelLayUp.Of(tank, null, stabilizer)) : plan;
     }
 
-    private static SiteMinimum[] Records(IReadOnlyList<NightMinimum> nights) => [.. nights.Select(night => SiteMinimum.Of(night.Date, night.Temperature))];
+    internal static SiteMinimum[] Records(IReadOnlyList<NightMinimum> nights) => [.. nights.Select(night => SiteMinimum.Of(night.Date, night.Temperature))];
 
-    // The lay-up that is planned or under way; without one, a year from today.
-    private static FreezeDecision Frost(Launch launch, FittedEngine engine, Temperature? chosen, SiteMinimum[] records)
+    /// <summary>Whether frost is to be expected in the lay-up that is planned or under way; without one, in the year from today.</summary>
+    internal static FreezeDecision Frost(Launch launch, FittedEngine engine, Temperature? chosen, SiteMinimum[] records)
     {
         LayUpPeriod? ahead = launch.Log.History(engine.Specification, launch.Today, engine.Id).LayUps.FirstOrDefault(layUp => layUp.To is not LocalDate to || to > launch.Today);
         LocalDate from = ahead?.From ?? launch.Today;

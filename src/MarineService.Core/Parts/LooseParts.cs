@@ -6,7 +6,7 @@ namespace MarineService.Core.Parts;
 /// <remarks>Built by methods that each return a copy. Only the sums count, so the order in which things are entered does not matter.</remarks>
 /// <example><code>
 /// LoosePart screw = LoosePart.Of("M6 x 20 screw", LoosePartKind.Screw, "pump cover", captiveWashers: 1);
-/// LooseParts.Empty.TakenOff(screw, 6).PutBack(screw, 6).IsZero; // true
+/// LooseParts.Empty.TakenOff(screw, 6).PutBack(screw, 6, captiveWashers: 6).IsZero; // true
 /// </code></example>
 public sealed class LooseParts
 {
@@ -42,16 +42,14 @@ public sealed class LooseParts
     /// <summary>A copy with parts put back.</summary>
     /// <param name="part">The kind of part.</param>
     /// <param name="count">How many; from 1 to 10,000.</param>
-    /// <param name="captiveWashers">How many captive washers were seen on them, from 0 to 40,000; as many as belong there when null.</param>
+    /// <param name="captiveWashers">How many captive washers were seen on them, from 0 to 40,000; those that nobody counted stay on the tally.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="part"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A count is outside its range.</exception>
-    public LooseParts PutBack(LoosePart part, int count, int? captiveWashers = null)
+    public LooseParts PutBack(LoosePart part, int count, int captiveWashers = 0)
     {
         Guard.NotNull(part);
-        Count(count);
-        int washers = captiveWashers is int seen ? Guard.InRange(seen, 0, 40_000, "washers", nameof(captiveWashers)) : part.CaptiveWashers * count;
-        return With(part, -count, 0, -washers);
+        return With(part, -Count(count), 0, -Guard.InRange(captiveWashers, 0, 40_000, "washers", nameof(captiveWashers)));
     }
 
     /// <summary>A copy with new parts put on in place of old ones.</summary>

@@ -14,9 +14,7 @@ public sealed class RubberAge
         (Part, Today, Guide, ServiceMonths) = (part, today, guide, serviceMonths);
         Limit = guide.LimitFor(part.Polymer);
 
-        // What lay in store until it was fitted stopped lying there on that day.
-        LocalDate until = part.FittedOn is LocalDate fitted && fitted < today ? fitted : today;
-        Storage = Judge(until);
+        Storage = Judge(InStoreUntil);
     }
 
     /// <summary>The part.</summary>
@@ -90,7 +88,7 @@ public sealed class RubberAge
         : Array.AsReadOnly<string>(
         [
             .. OneIf(Part.Cured is null, "The quarter of cure."),
-            .. OneIf(Part.Cured is CureQuarter cured && cured.End > Today.PlusMonths(3), "A quarter of cure that is not in the future."),
+            .. OneIf(Part.Cured is CureQuarter cured && cured.End > InStoreUntil.PlusMonths(3), "A quarter of cure that is not after the day it was fitted, nor in the future."),
             .. Limit.Missing,
             .. OneIf(Part.IsKeptAsGuided != true, HowKept),
         ]);
@@ -121,6 +119,9 @@ public sealed class RubberAge
         StorageVerdict.TooOld => $"{Part.Name}: past every storage limit",
         _ => $"{Part.Name}: storage age not known",
     };
+
+    // What lay in store until it was fitted stopped lying there on that day.
+    private LocalDate InStoreUntil => Part.FittedOn is LocalDate fitted && fitted < Today ? fitted : Today;
 
     private static IEnumerable<string> OneIf(bool condition, string text) => condition ? [text] : [];
 

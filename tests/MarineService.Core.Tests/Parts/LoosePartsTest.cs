@@ -52,7 +52,10 @@ public sealed class LoosePartsTest
         LooseParts tally = LooseParts.Empty.TakenOff(Kinds[0], 6).PutBack(Kinds[0], 6, captiveWashers: 5);
         Finding finding = Assert.Single(tally.Judge());
         Assert.Equal("TALLY-001 Stop: captive washer on M6 x 20 screw of pump cover: 1 still off", finding.ToString());
-        Assert.True(LooseParts.Empty.TakenOff(Kinds[0], 6).PutBack(Kinds[0], 6).IsZero);
+        Assert.True(LooseParts.Empty.TakenOff(Kinds[0], 6).PutBack(Kinds[0], 6, captiveWashers: 6).IsZero);
+
+        // Nobody looked: they are still off.
+        Assert.False(LooseParts.Empty.TakenOff(Kinds[0], 6).PutBack(Kinds[0], 6).IsZero);
     }
 
     [Fact]
@@ -78,5 +81,5 @@ public sealed class LoosePartsTest
     }
 
     private static LooseParts Apply(LooseParts tally, (LoosePart Part, int Off) move) =>
-        move.Off > 0 ? tally.TakenOff(move.Part, move.Off) : tally.PutBack(move.Part, -move.Off);
+        move.Off > 0 ? tally.TakenOff(move.Part, move.Off) : tally.PutBack(move.Part, -move.Off, captiveWashers: -move.Off * move.Part.CaptiveWashers);
 }
