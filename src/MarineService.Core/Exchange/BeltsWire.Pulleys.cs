@@ -14,7 +14,6 @@ internal static partial class BeltsWire
 
     private static readonly MemberNames PointMembers = new("x", "y", "unit");
     private static readonly MemberNames PlaneMembers = new("axial", "leanAcross", "leanUp");
-    private static readonly MemberNames RotationMembers = new("sense", "seenFrom");
 
     private static List<Pulley?> ReadPulleys(ref JsonCursor json)
     {
@@ -206,33 +205,6 @@ internal static partial class BeltsWire
         return axial is double mm ? (mm, across, up) : null;
     }
 
-    private static Rotation? ReadRotation(ref JsonCursor json)
-    {
-        if (!json.BeginObject("a sense of rotation with the end from which it is seen"))
-        {
-            return null;
-        }
-
-        Sense? sense = null;
-        Viewpoint? seenFrom = null;
-        ulong seen = 0;
-        int last = -1;
-        int member;
-        while ((member = json.NextMember(RotationMembers, ref seen, ref last)) >= 0)
-        {
-            if (member == 0)
-            {
-                sense = json.Word<Sense>();
-            }
-            else
-            {
-                seenFrom = json.Word<Viewpoint>();
-            }
-
-            json.EndMember();
-        }
-
-        json.Require(RotationMembers, seen, 0, 1);
-        return sense is Sense turning && seenFrom is Viewpoint end ? Rotation.Of(turning, end) : null;
-    }
+    private static Rotation? ReadRotation(ref JsonCursor json) =>
+        RotationWire.Read<Viewpoint, Rotation>(ref json, "a sense of rotation with the end from which it is seen", Rotation.Of);
 }

@@ -51,13 +51,8 @@ internal static partial class BeltsWire
         writer.WriteEndArray();
     }
 
-    internal static void Write(Utf8JsonWriter writer, JsonEncodedText name, Rotation rotation)
-    {
-        writer.WriteStartObject(name);
-        writer.Word(RotationMembers.Encoded[0], rotation.Sense);
-        writer.Word(RotationMembers.Encoded[1], rotation.SeenFrom);
-        writer.WriteEndObject();
-    }
+    internal static void Write(Utf8JsonWriter writer, JsonEncodedText name, Rotation rotation) =>
+        RotationWire.Write(writer, name, rotation.Sense, rotation.SeenFrom);
 
     private static void Write(Utf8JsonWriter writer, Pulley pulley)
     {

@@ -12,7 +12,6 @@ internal static partial class CoolingWire
     private static readonly MemberNames PlaceMembers = new("kind", "name");
     private static readonly MemberNames PumpMembers = new("impeller", "displacement", "speedRatio");
     private static readonly MemberNames ImpellerMembers = new("vanes", "hub", "rubber", "rotation");
-    private static readonly MemberNames RotationMembers = new("sense", "seenFrom");
 
     internal static RawWaterSystem? ReadSystem(ref JsonCursor json)
     {
@@ -79,10 +78,7 @@ internal static partial class CoolingWire
         writer.WordUnlessDefault(ImpellerMembers.Encoded[2], impeller.Rubber);
         if (impeller.Rotation is PumpRotation rotation)
         {
-            writer.WriteStartObject(ImpellerMembers.Encoded[3]);
-            writer.Word(RotationMembers.Encoded[0], rotation.Sense);
-            writer.Word(RotationMembers.Encoded[1], rotation.SeenFrom);
-            writer.WriteEndObject();
+            RotationWire.Write(writer, ImpellerMembers.Encoded[3], rotation.Sense, rotation.SeenFrom);
         }
 
         writer.WriteEndObject();
@@ -200,7 +196,7 @@ internal static partial class CoolingWire
                 case 0: vanes = json.WholeNumber(Impeller.FewestVanes, Impeller.MostVanes); break;
                 case 1: hub = json.Word<ImpellerHub>(); break;
                 case 2: rubber = json.Word<ImpellerRubber>(); break;
-                default: rotation = ReadRotation(ref json); break;
+                default: rotation = RotationWire.Read<PumpSide, PumpRotation>(ref json, "a sense and the side it is seen from", PumpRotation.Of); break;
             }
 
             json.EndMember();
@@ -208,35 +204,5 @@ internal static partial class CoolingWire
 
         json.Require(ImpellerMembers, seen, 0);
         return vanes is int count ? Impeller.Of(count, hub ?? default, rubber ?? default, rotation) : null;
-    }
-
-    private static PumpRotation? ReadRotation(ref JsonCursor json)
-    {
-        if (!json.BeginObject("a sense and the side it is seen from"))
-        {
-            return null;
-        }
-
-        Sense? sense = null;
-        PumpSide? side = null;
-        ulong seen = 0;
-        int last = -1;
-        int member;
-        while ((member = json.NextMember(RotationMembers, ref seen, ref last)) >= 0)
-        {
-            if (member == 0)
-            {
-                sense = json.Word<Sense>();
-            }
-            else
-            {
-                side = json.Word<PumpSide>();
-            }
-
-            json.EndMember();
-        }
-
-        json.Require(RotationMembers, seen, 0, 1);
-        return sense is Sense turning && side is PumpSide from ? PumpRotation.Of(turning, from) : null;
     }
 }

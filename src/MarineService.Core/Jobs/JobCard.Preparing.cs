@@ -32,14 +32,8 @@ public sealed partial class JobCard
         LocalDate day,
         JobConditions? conditions = null,
         ProcedureBook? book = null,
-        string engine = LogEntry.MainEngine)
-    {
-        Guard.NotNull(boat);
-        FittedEngine fitted = Fitted(boat, engine);
-        Guard.NotNull(log);
-        DueList due = log.DueList(fitted.Specification, Guard.Date(day), engine);
-        return Prepare(boat, fitted, log, day, [.. due.MostUrgentFirst.Where(task => task.Status >= DueStatus.Due)], conditions, book);
-    }
+        string engine = LogEntry.MainEngine) =>
+        Prepare(boat, Fitted(boat, engine), Guard.NotNull(log), Guard.Date(day), task => task.Status >= DueStatus.Due, conditions, book);
 
     /// <summary>The card for a planned visit.</summary>
     /// <param name="boat">The boat and its engines.</param>
@@ -60,13 +54,8 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
-        Guard.NotNull(boat);
-        FittedEngine fitted = Fitted(boat, engine);
-        Guard.NotNull(visit);
-        HashSet<string> ids = [.. visit.Items.Select(item => item.Task.Id)];
-        Guard.NotNull(log);
-        DueList due = log.DueList(fitted.Specification, visit.Date, engine);
-        return Prepare(boat, fitted, log, visit.Date, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
+        HashSet<string> ids = [.. Guard.NotNull(visit).Items.Select(item => item.Task.Id)];
+        return Prepare(boat, Fitted(boat, engine), Guard.NotNull(log), visit.Date, task => ids.Contains(task.TaskId), conditions, book);
     }
 
     /// <summary>The card for certain tasks, due or not.</summary>
@@ -91,7 +80,6 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
-        Guard.NotNull(boat);
         FittedEngine fitted = Fitted(boat, engine);
         IReadOnlyList<string> ids = Names.Distinct(tasks, nameof(tasks));
         if (ids.FirstOrDefault(id => !fitted.Specification.Tasks.Any(task => task.Id == id)) is string strange)
@@ -99,14 +87,13 @@ public sealed partial class JobCard
             throw new ArgumentException($"Engine '{engine}' has no task '{strange}'.", nameof(tasks));
         }
 
-        Guard.NotNull(log);
-        DueList due = log.DueList(fitted.Specification, Guard.Date(day), engine);
-        return Prepare(boat, fitted, log, day, [.. due.MostUrgentFirst.Where(task => ids.Contains(task.TaskId))], conditions, book);
+        return Prepare(boat, fitted, Guard.NotNull(log), Guard.Date(day), task => ids.Contains(task.TaskId), conditions, book);
     }
 
     private static Answer<JobCard> Prepare(
-        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, TaskDue[] due, JobConditions? conditions, ProcedureBook? book)
+        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, Func<TaskDue, bool> belongs, JobConditions? conditions, ProcedureBook? book)
     {
+        TaskDue[] due = [.. log.DueList(engine.Specification, day, engine.Id).MostUrgentFirst.Where(belongs)];
         ProcedureBook known = book ?? ProcedureBook.Usual;
         JobTask[] tasks = [.. due.Select(task => new JobTask(task, known.Find(task.TaskId), due.FirstOrDefault(other => other.Task.Includes.Contains(task.TaskId) && known.Find(other.TaskId) is not null)?.TaskId))];
         Procedure[] parts = [.. tasks.Where(task => task.How is not null).Select(task => task.How!.Procedure).Distinct()];
@@ -173,6 +160,7 @@ public sealed partial class JobCard
 
     private static FittedEngine Fitted(BoatSpecification boat, string engine)
     {
+        Guard.NotNull(boat);
         Guard.NotNull(engine);
         return boat.Engines.FirstOrDefault(one => one.Id == engine) ?? throw new KeyNotFoundException($"{boat} has no engine '{engine}'.");
     }

@@ -30,11 +30,7 @@ public sealed class TaskProcedure
     public static TaskProcedure Of(string taskId, Procedure procedure, params string[] provedBy)
     {
         Guard.NotBlank(taskId);
-        if (Guard.NotNull(procedure).Findings.FirstOrDefault(finding => finding.Severity >= Severity.Act) is Finding wrong)
-        {
-            throw new ArgumentException(wrong.Message(DisplayUnits.Metric), nameof(procedure));
-        }
-
+        Guard.NotNull(procedure).RefuseUnsound(nameof(procedure));
         IReadOnlyList<string> steps = Names.Distinct(provedBy, nameof(provedBy));
         return steps.Count == 0 ? throw new ArgumentException("Name at least one step.", nameof(provedBy))
             : steps.FirstOrDefault(step => procedure.Find(step) is null) is string strange

@@ -194,6 +194,14 @@ public sealed class Procedure
         }
     }
 
+    internal void RefuseUnsound(string argument)
+    {
+        if (Findings.FirstOrDefault(finding => finding.Severity >= Severity.Act) is Finding finding)
+        {
+            throw new ArgumentException(finding.Message(DisplayUnits.Metric), argument);
+        }
+    }
+
     private Finding? Broken() => Graph.Sorted.Count == Steps.Count
         ? null
         : Findings.FirstOrDefault(finding => finding.Rule == ProcedureRules.Circle || finding.Rule == ProcedureRules.UnknownStep);

@@ -71,10 +71,8 @@ public sealed partial class WorkRecord
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="day"/> is outside 1900 to 2199.</exception>
     public static WorkRecord Begin(Procedure procedure, LocalDate day)
     {
-        Finding? wrong = Guard.NotNull(procedure).Findings.FirstOrDefault(finding => finding.Severity >= Severity.Act);
-        return wrong is null
-            ? new(procedure, Guard.Date(day), procedure.Circumstances, new ulong[(procedure.Steps.Count + 63) / 64], 0, null, null)
-            : throw new ArgumentException(wrong.Message(DisplayUnits.Metric), nameof(procedure));
+        Guard.NotNull(procedure).RefuseUnsound(nameof(procedure));
+        return new(procedure, Guard.Date(day), procedure.Circumstances, new ulong[(procedure.Steps.Count + 63) / 64], 0, null, null);
     }
 
     /// <summary>Whether a step is done, or not needed and nothing before it open.</summary>

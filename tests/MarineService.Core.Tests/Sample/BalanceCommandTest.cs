@@ -1,9 +1,6 @@
-using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
 using Json.Schema;
 using MarineService.Core.Exchange;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -140,25 +137,5 @@ public sealed class BalanceCommandTest : IDisposable
 
     private void Write(string name, string text) => File.WriteAllText(Path.Combine(_folder, name), text);
 
-    private (string Output, string Errors, int Exit) Run(string arguments, IReadOnlyList<string>? answers = null)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
-        {
-            WorkingDirectory = _folder,
-            RedirectStandardInput = answers is not null,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        if (answers is not null)
-        {
-            process.StandardInput.Write(string.Concat(answers.Select(answer => answer + "\n")));
-            process.StandardInput.Close();
-        }
-
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private (string Output, string Errors, int Exit) Run(string arguments, IReadOnlyList<string>? answers = null) => SampleRun.In(_folder, arguments, answers);
 }

@@ -1,7 +1,4 @@
-using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -119,25 +116,6 @@ public sealed class BeltCommandTest
         Assert.Equal(64, Run("belt", "Curlew", "--any-face").Exit);
     }
 
-    private static (string Output, string Errors, int Exit) Run(params string[] arguments)
-    {
-        ProcessStartInfo start = new("dotnet")
-        {
-            WorkingDirectory = Path.GetTempPath(),
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8,
-            Environment = { ["NO_COLOR"] = "1" },
-        };
-        foreach (string argument in arguments.Prepend(ConsoleExample.SampleProgram!).Prepend("exec"))
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        using Process process = Process.Start(start)!;
-        Task<string> errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private static (string Output, string Errors, int Exit) Run(params string[] arguments) =>
+        SampleRun.In(Path.GetTempPath(), string.Join(' ', arguments.Select(argument => $"\"{argument}\"")));
 }

@@ -1,10 +1,7 @@
-using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
 using MarineService.Core.Exchange;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -124,18 +121,5 @@ public sealed class CardCommandTest : IDisposable
 
     private void Write(string name, JsonNode document) => File.WriteAllText(Path.Combine(_folder, name), document.ToJsonString());
 
-    private (string Output, string Errors, int Exit) Run(string arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
-        {
-            WorkingDirectory = _folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private (string Output, string Errors, int Exit) Run(string arguments) => SampleRun.In(_folder, arguments);
 }

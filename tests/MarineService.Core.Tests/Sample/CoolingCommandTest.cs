@@ -1,7 +1,4 @@
-using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -75,17 +72,5 @@ public sealed class CoolingCommandTest
         }
     }
 
-    private static (string Output, string Errors, int Exit) Run(string arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private static (string Output, string Errors, int Exit) Run(string arguments) => SampleRun.In(Path.GetTempPath(), arguments);
 }

@@ -1,7 +1,4 @@
-using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -94,18 +91,5 @@ public sealed class LayUpCommandTest : IDisposable
         return [.. amounts];
     }
 
-    private (string Output, string Errors, int Exit) Run(string arguments)
-    {
-        using Process process = Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
-        {
-            WorkingDirectory = _folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = Encoding.UTF8,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private (string Output, string Errors, int Exit) Run(string arguments) => SampleRun.In(_folder, arguments);
 }

@@ -1,8 +1,6 @@
 using System.Diagnostics;
-using System.Text;
 using System.Text.Json;
 using MarineService.Core.Exchange;
-using MarineService.Core.Tests.Documentation;
 
 namespace MarineService.Core.Tests.Sample;
 
@@ -126,7 +124,7 @@ public sealed class SampleProgramTest : IDisposable
         int entries = 1;
         for (int delay = 0; delay < 240; delay += 20)
         {
-            using Process process = Start("record --log L.json --dial 498.2 --date 2027-03-20");
+            using Process process = SampleRun.Start(_folder, "record --log L.json --dial 498.2 --date 2027-03-20");
             if (!process.WaitForExit(delay))
             {
                 process.Kill();
@@ -149,20 +147,5 @@ public sealed class SampleProgramTest : IDisposable
         File.WriteAllText(PathOf("bad.json"), Log.Replace("2026-04-01", "2026-13-01", StringComparison.Ordinal).Replace("412", "-1", StringComparison.Ordinal));
     }
 
-    private Process Start(string arguments) => Process.Start(new ProcessStartInfo("dotnet", $"exec \"{ConsoleExample.SampleProgram}\" {arguments}")
-    {
-        WorkingDirectory = _folder,
-        RedirectStandardOutput = true,
-        RedirectStandardError = true,
-        StandardOutputEncoding = Encoding.UTF8,
-    })!;
-
-    private (string Output, string Errors, int Exit) Run(string arguments)
-    {
-        using Process process = Start(arguments);
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (output, errors.GetAwaiter().GetResult(), process.ExitCode);
-    }
+    private (string Output, string Errors, int Exit) Run(string arguments) => SampleRun.In(_folder, arguments);
 }
