@@ -33,7 +33,7 @@ public sealed partial class JobCard
         JobConditions? conditions = null,
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine) =>
-        Prepare(boat, Fitted(boat, engine), Guard.NotNull(log), Guard.Date(day), task => task.Status >= DueStatus.Due, conditions, book);
+        Prepare(Guard.NotNull(boat), Fitted(boat, engine), Guard.NotNull(log), Guard.Date(day), task => task.Status >= DueStatus.Due, conditions, book);
 
     /// <summary>The card for a planned visit.</summary>
     /// <param name="boat">The boat and its engines.</param>
@@ -55,7 +55,7 @@ public sealed partial class JobCard
         string engine = LogEntry.MainEngine)
     {
         HashSet<string> ids = [.. Guard.NotNull(visit).Items.Select(item => item.Task.Id)];
-        return Prepare(boat, Fitted(boat, engine), Guard.NotNull(log), visit.Date, task => ids.Contains(task.TaskId), conditions, book);
+        return Prepare(Guard.NotNull(boat), Fitted(boat, engine), Guard.NotNull(log), visit.Date, task => ids.Contains(task.VisitId), conditions, book);
     }
 
     /// <summary>The card for certain tasks, due or not.</summary>
@@ -80,7 +80,7 @@ public sealed partial class JobCard
         ProcedureBook? book = null,
         string engine = LogEntry.MainEngine)
     {
-        FittedEngine fitted = Fitted(boat, engine);
+        FittedEngine fitted = Fitted(Guard.NotNull(boat), engine);
         IReadOnlyList<string> ids = Names.Distinct(tasks, nameof(tasks));
         if (ids.FirstOrDefault(id => !fitted.Specification.Tasks.Any(task => task.Id == id)) is string strange)
         {

@@ -14,9 +14,6 @@ namespace MarineService.Core.Scheduling;
 /// </remarks>
 public sealed class RepeatedTask
 {
-    // The engine that tasks belong to when nothing else is said.
-    private const string MainEngine = "main";
-
     private readonly SeasonalUse? _use;
     private readonly LayUpRule _layUpRule;
     private readonly int? _gridToleranceDays;
@@ -86,7 +83,7 @@ public sealed class RepeatedTask
         first = LocalDate.Max(first, due.AsOf);
         ServiceInterval interval = due.IntervalInForce;
         RepeatedTask task = new(
-            due.Scope == MainEngine ? due.TaskId : $"{due.Scope}/{due.TaskId}", first, interval, 0m, latePerDay, due.Use, due.Task.LayUpRule,
+            due.VisitId, first, interval, 0m, latePerDay, due.Use, due.Task.LayUpRule,
             due.Task.AnchorPolicy == AnchorPolicy.FixedGrid ? IntervalMath.ToleranceDays(interval.Months!.Value, due.Task.TolerancePercent) : null,
             due.Basis is DueBasis.FailedInspection or DueBasis.Event or DueBasis.LayUpVoided);
         int from = CalendarDay.Of(first);

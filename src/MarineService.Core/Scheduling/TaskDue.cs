@@ -61,6 +61,9 @@ public sealed partial class TaskDue
     /// <summary>When it would be due by its interval alone; the same as <see cref="Due"/> unless something made it due at once.</summary>
     public DuePoint IntervalDue => new(_intervalDue);
 
+    /// <summary>How a visit plan names it: behind the scope and a slash unless that is "main".</summary>
+    internal string VisitId => Scope == "main" ? TaskId : $"{Scope}/{TaskId}";
+
     internal DueAt IntervalAt => _intervalDue;
 
     /// <summary>What can be said of the hours limb.</summary>

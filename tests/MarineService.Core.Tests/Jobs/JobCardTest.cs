@@ -156,4 +156,24 @@ public sealed class JobCardTest
         Assert.Equal(["engine-oil"], card.Tasks.Select(task => task.TaskId));
         Assert.False(card.MovesBelt);
     }
+
+    /// <summary>A plan over years names the tasks of a second engine behind its id: each engine's card takes its own.</summary>
+    [Theory]
+    [InlineData("port", "hoses")]
+    [InlineData("starboard", "strainer")]
+    public void Visit_OfABoatWithTwoEngines_GivesEachItsOwnTasks(string engine, string taskId)
+    {
+        BoatSpecification boat = BoatSpecification.Of(Boat.Of("Tern", hasSeacock: true))
+            .WithEngine("port", EngineSpecification.Named("Brae 16D").With(ServiceTask.Inspect("hoses", ServiceInterval.OfMonths(12))))
+            .WithEngine("starboard", EngineSpecification.Named("Brae 16D").With(ServiceTask.Clean("strainer", ServiceInterval.OfMonths(12))));
+        ServiceLog log = ServiceLog.Of(
+        [
+            LogEntry.Of(Completion.Passed("hoses", Curlew.Day.PlusMonths(-12))).For("port"),
+            LogEntry.Of(Completion.Of("strainer", Curlew.Day.PlusMonths(-12))).For("starboard"),
+        ]);
+        RepeatedTask[] tasks = [.. log.DueList(boat, Curlew.Day).Tasks.Select(due => RepeatedTask.Of(due, 10m, 1m).Value)];
+        Visit visit = VisitPlanner.From(Curlew.Day, 10m).LeastCost(tasks, Curlew.Day.PlusMonths(6)).Value.Visits[0];
+        Assert.Equal(2, visit.Items.Count);
+        Assert.Equal([taskId], JobCard.PrepareVisit(boat, log, visit, engine: engine).Value.Tasks.Select(task => task.TaskId));
+    }
 }
