@@ -1,0 +1,3 @@
+global using MarineService.Core;
+global using MarineService.Core.Tests;
+global using Xunit;
