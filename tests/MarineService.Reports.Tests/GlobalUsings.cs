@@ -1,3 +1,1 @@
-global using MarineService.Core;
-global using MarineService.Core.Tests;
 global using Xunit;
