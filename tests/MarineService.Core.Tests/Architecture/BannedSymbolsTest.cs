@@ -9,7 +9,7 @@ public sealed class BannedSymbolsTest
 {
     private static readonly string[] Banned =
     [
-        .. Directory.EnumerateFiles(Repository.LibrarySources, "BannedSymbols*.txt").SelectMany(File.ReadAllLines)
+        .. Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "BannedSymbols*.txt").SelectMany(File.ReadAllLines)
             .Where(line => line.Length > 0 && !line.StartsWith("//", StringComparison.Ordinal)).Select(line => line.Split(';')[0]),
     ];
 
