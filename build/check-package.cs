@@ -1,5 +1,5 @@
 // Looks inside a package and its symbols: the files, what the package says of itself, and that a debugger finds the sources.
-// Usage: dotnet run build/check-package.cs -- FILE.nupkg COMMIT RELEASE-NOTES-FILE REMOTE (from the repository's root; REMOTE may be empty)
+// Usage: dotnet run build/check-package.cs -- LIBRARY FILE.nupkg COMMIT RELEASE-NOTES-FILE REMOTE (from the repository's root; REMOTE may be empty)
 #:property RunAnalyzers=false
 #:property EnforceCodeStyleInBuild=false
 #:property RestorePackagesWithLockFile=false
@@ -10,8 +10,14 @@ using System.Reflection.Metadata;
 using System.Text;
 using System.Xml.Linq;
 
-(string path, string commit, string notes, string remote) = (args[0], args[1], File.ReadAllText(args[2]).Trim(), args[3]);
-const string Library = "src/MarineService.Core";
+(string library, string path, string commit, string notes, string remote) = (args[0], args[1], args[2], File.ReadAllText(args[3]).Trim(), args[4]);
+bool isCore = library == "MarineService.Core";
+// The front page of the repository is the readme of the first library; the others have their own.
+string readme = isCore ? "README.md" : $"src/{library}/README.md";
+string schemas = $"src/{library}/Exchange/Schemas";
+string[] expectedDependencies = isCore
+    ? [".NETStandard2.0: Microsoft.Bcl.AsyncInterfaces", ".NETStandard2.0: NodaTime", ".NETStandard2.0: System.Text.Json", ".NETStandard2.0: UnitsNet", "net10.0: NodaTime", "net10.0: UnitsNet"]
+    : [".NETStandard2.0: MarineService.Core", ".NETStandard2.0: OxyPlot.Core", "net10.0: MarineService.Core", "net10.0: OxyPlot.Core"];
 string[] targets = ["net10.0", "netstandard2.0"];
 List<string> faults = [];
 
@@ -27,16 +33,16 @@ using ZipArchive package = ZipFile.OpenRead(path);
 using ZipArchive symbols = ZipFile.OpenRead(Path.ChangeExtension(path, ".snupkg"));
 DemandFiles("package", package,
 [
-    "MarineService.Core.nuspec", "README.md", "icon.png",
-    .. Directory.EnumerateFiles(Library + "/Exchange/Schemas").Select(file => "schemas/" + Path.GetFileName(file)),
-    .. targets.SelectMany(target => new[] { $"lib/{target}/MarineService.Core.dll", $"lib/{target}/MarineService.Core.xml" }),
+    library + ".nuspec", "README.md", "icon.png",
+    .. (Directory.Exists(schemas) ? Directory.EnumerateFiles(schemas) : []).Select(file => "schemas/" + Path.GetFileName(file)),
+    .. targets.SelectMany(target => new[] { $"lib/{target}/{library}.dll", $"lib/{target}/{library}.xml" }),
 ]);
-DemandFiles("symbols", symbols, ["MarineService.Core.nuspec", .. targets.Select(target => $"lib/{target}/MarineService.Core.pdb")]);
+DemandFiles("symbols", symbols, [library + ".nuspec", .. targets.Select(target => $"lib/{target}/{library}.pdb")]);
 
-Demand(Bytes(package, "README.md").SequenceEqual(File.ReadAllBytes("README.md")), "the readme is another than the repository's");
+Demand(Bytes(package, "README.md").SequenceEqual(File.ReadAllBytes(readme)), "the readme is another than the repository's");
 Demand(Bytes(package, "icon.png").SequenceEqual(File.ReadAllBytes("assets/icon.png")), "the icon is another than the repository's");
 
-XElement said = XDocument.Parse(Text(package, "MarineService.Core.nuspec")).Root!.Elements().Single();
+XElement said = XDocument.Parse(Text(package, library + ".nuspec")).Root!.Elements().Single();
 string Said(string name) => said.Elements().SingleOrDefault(element => element.Name.LocalName == name)?.Value ?? "";
 XElement? licence = said.Elements().SingleOrDefault(element => element.Name.LocalName == "license");
 XElement? repository = said.Elements().SingleOrDefault(element => element.Name.LocalName == "repository");
@@ -51,16 +57,16 @@ string[] dependencies =
         .Select(dependency => $"{dependency.Parent!.Attribute("targetFramework")?.Value}: {dependency.Attribute("id")?.Value}"),
 ];
 Demand(
-    dependencies.Order().SequenceEqual(new[] { ".NETStandard2.0: Microsoft.Bcl.AsyncInterfaces", ".NETStandard2.0: NodaTime", ".NETStandard2.0: System.Text.Json", ".NETStandard2.0: UnitsNet", "net10.0: NodaTime", "net10.0: UnitsNet" }.Order()),
+    dependencies.Order().SequenceEqual(expectedDependencies.Order()),
     "the dependencies are " + string.Join(", ", dependencies));
 
 foreach (string target in targets)
 {
     // A documentation file speaks of the library's own members, and of a good many of them.
-    string[] members = [.. XDocument.Parse(Text(package, $"lib/{target}/MarineService.Core.xml")).Descendants("member").Select(member => member.Attribute("name")!.Value.Substring(2))];
-    Demand(members.Length > 500 && members.All(member => member.StartsWith("MarineService.", StringComparison.Ordinal)), $"{target}: the documentation file has {members.Length} members, or some of others");
+    string[] members = [.. XDocument.Parse(Text(package, $"lib/{target}/{library}.xml")).Descendants("member").Select(member => member.Attribute("name")!.Value.Substring(2))];
+    Demand(members.Length > (isCore ? 500 : 5) && members.All(member => member.StartsWith("MarineService.", StringComparison.Ordinal)), $"{target}: the documentation file has {members.Length} members, or some of others");
 
-    using MetadataReaderProvider provider = MetadataReaderProvider.FromPortablePdbStream(new MemoryStream(Bytes(symbols, $"lib/{target}/MarineService.Core.pdb")));
+    using MetadataReaderProvider provider = MetadataReaderProvider.FromPortablePdbStream(new MemoryStream(Bytes(symbols, $"lib/{target}/{library}.pdb")));
     MetadataReader pdb = provider.GetMetadataReader();
     string[] sources = [.. pdb.Documents.Select(document => pdb.GetString(pdb.GetDocument(document).Name)).Where(source => source.EndsWith(".cs", StringComparison.Ordinal))];
     Demand(sources.All(source => source.StartsWith("/_", StringComparison.Ordinal)), $"{target}: a source is named by a path of this machine: {sources.FirstOrDefault(source => !source.StartsWith("/_", StringComparison.Ordinal))}");

@@ -8,8 +8,8 @@ dotnet tool restore
 site=artifacts/docs
 rm -rf "$site" artifacts/site
 mkdir -p "$site"
-git ls-files --cached --others --exclude-standard -- '*.md' LICENSE src/MarineService.Core/Exchange/Schemas \
-    | grep -E '^(README|CHANGELOG|DEVELOPERS|SECURITY)\.md$|^LICENSE$|^docs/|^src/MarineService\.Core/' \
+git ls-files --cached --others --exclude-standard -- '*.md' LICENSE src/MarineService.Core/Exchange/Schemas docs \
+    | grep -E '^(README|CHANGELOG|DEVELOPERS|SECURITY)\.md$|^LICENSE$|^docs/|^src/' \
     | xargs -d '\n' cp --parents -t "$site"
 cp "$site/README.md" "$site/index.md"
 cp assets/icon.png docs/docfx.json "$site"
@@ -21,7 +21,7 @@ cp assets/icon.png docs/docfx.json "$site"
     (cd "$site" && for file in docs/*.md; do echo "  - { name: \"$(sed -n '1s/^# //p' "$file")\", href: $file }"; done)
     echo "- name: Rooms"
     echo "  items:"
-    (cd "$site" && for file in src/MarineService.Core/*/README.md; do echo "  - { name: \"$(basename "$(dirname "$file")")\", href: $file }"; done)
+    (cd "$site" && for file in src/*/*/README.md; do echo "  - { name: \"$(basename "$(dirname "$file")")\", href: $file }"; done)
     echo "- { name: API, href: api/ }"
     echo "- { name: Contributing, href: DEVELOPERS.md }"
     echo "- { name: Changes, href: CHANGELOG.md }"

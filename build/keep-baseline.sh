@@ -4,5 +4,5 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 mkdir -p build/baseline
-cp "$1" build/baseline/MarineService.Core.nupkg
+cp "$1" "build/baseline/$(basename "$1" | sed 's/\.[0-9].*//').nupkg"
 echo "kept $(basename "$1"); now move the lines of PublicAPI.Unshipped.txt to PublicAPI.Shipped.txt and raise <Version>"

@@ -9,15 +9,15 @@
 using System.Text;
 
 string target = args[0];
-const string Library = "src/MarineService.Core";
-string[] rooms = [.. Directory.EnumerateDirectories(Library).Where(folder => File.Exists(folder + "/README.md")).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal)];
-string[] documents = ["README.md", .. Directory.EnumerateFiles("docs", "*.md").Order(StringComparer.Ordinal), .. rooms.Select(room => $"{Library}/{room}/README.md")];
+string[] libraries = ["MarineService.Core", "MarineService.Reports"];
+string[] rooms = [.. libraries.SelectMany(library => Directory.EnumerateDirectories("src/" + library)).Where(folder => File.Exists(folder + "/README.md")).Select(folder => folder.Replace('\\', '/')).Order(StringComparer.Ordinal)];
+string[] documents = ["README.md", .. Directory.EnumerateFiles("docs", "*.md").Order(StringComparer.Ordinal), .. libraries.Select(library => $"src/{library}/README.md").Where(File.Exists), .. rooms.Select(room => room + "/README.md")];
 
 // A room's readme is read beside its sources: the library's own namespaces need no saying there.
 string[] roomUsings =
 [
     "using MarineService.Core;", "using NodaTime;", "using UnitsNet;", "using Duration = UnitsNet.Duration;",
-    .. rooms.Where(room => room != "Internal").Select(room => $"using MarineService.Core.{room};"),
+    "using MarineService.Reports;", .. rooms.Select(room => room.Substring("src/".Length).Replace('/', '.')).Where(room => !room.EndsWith(".Internal", StringComparison.Ordinal)).Select(room => $"using {room};"),
 ];
 
 StringBuilder calls = new();
@@ -49,7 +49,7 @@ foreach (string document in documents.Select(document => document.Replace('\\', 
             earlier = code;
             count++;
             ILookup<bool, string> isUsing = code.Split('\n').ToLookup(line => line.StartsWith("using ", StringComparison.Ordinal) && line.EndsWith(';') && !line.Contains('(') && !line.Contains('='));
-            IEnumerable<string> usings = isUsing[true].Concat(document.StartsWith(Library, StringComparison.Ordinal) ? roomUsings : []).Distinct();
+            IEnumerable<string> usings = isUsing[true].Concat(document.StartsWith("src/", StringComparison.Ordinal) ? roomUsings : []).Distinct();
             File.WriteAllText(Path.Combine(target, $"Example{count}.g.cs"), $$"""
                 // {{document}}:{{first}}
                 {{string.Join('\n', usings)}}

@@ -3,22 +3,26 @@ using System.Runtime.CompilerServices;
 
 namespace MarineService.Core.Tests.Architecture;
 
-/// <summary>The library under test as reflection sees it, without what the compiler and the polyfills added.</summary>
+/// <summary>The libraries under test as reflection sees them, without what the compiler and the polyfills added.</summary>
 internal static class Library
 {
     internal const BindingFlags Declared =
         BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
-    internal static Assembly Assembly { get; } = typeof(EngineHours).Assembly;
+    internal static Assembly Core { get; } = typeof(EngineHours).Assembly;
+
+    internal static IReadOnlyList<Assembly> All { get; } = [Core, typeof(Reports.Drawing).Assembly];
 
     /// <summary>Every type that somebody wrote, public or not, nested or not.</summary>
     internal static IReadOnlyList<Type> Types { get; } =
-        [.. Assembly.GetTypes().Where(type => IsOurs(type) && !IsGenerated(type)).OrderBy(type => type.FullName, StringComparer.Ordinal)];
+        [.. All.SelectMany(library => library.GetTypes()).Where(type => IsOurs(type) && !IsGenerated(type)).OrderBy(type => type.FullName, StringComparer.Ordinal)];
 
     internal static IReadOnlyList<Type> PublicTypes { get; } = [.. Types.Where(type => type.IsVisible)];
 
     internal static bool IsOurs(Type type) =>
-        type.Namespace is string space && (space == "MarineService.Core" || space.StartsWith("MarineService.Core.", StringComparison.Ordinal));
+        type.Namespace is string space && All.Any(library => space == Name(library) || space.StartsWith(Name(library) + ".", StringComparison.Ordinal));
+
+    internal static string Name(Assembly library) => library.GetName().Name!;
 
     /// <summary>Made by the compiler or a generator; nested types inherit it.</summary>
     internal static bool IsGenerated(Type type) =>

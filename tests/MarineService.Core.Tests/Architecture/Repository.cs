@@ -8,7 +8,8 @@ internal static class Repository
     internal static string Root { get; } =
         typeof(Repository).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(a => a.Key == "RepositoryRoot").Value!;
 
-    internal static string LibrarySources => Path.Combine(Root, "src", "MarineService.Core");
+    /// <summary>The folder of each library.</summary>
+    internal static IEnumerable<string> LibrarySources => Library.All.Select(library => Path.Combine(Root, "src", Library.Name(library)));
 
     /// <summary>Files below a folder that people wrote: no build output.</summary>
     internal static IEnumerable<string> Files(string folder, string pattern) =>

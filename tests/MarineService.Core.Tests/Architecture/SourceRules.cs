@@ -9,12 +9,12 @@ internal static class SourceRules
 {
     private const int MostLines = 300;
 
-    /// <summary>The faults of one source file; the path is relative to the library's folder, with slashes.</summary>
-    internal static IEnumerable<string> Faults(string path, string text)
+    /// <summary>The faults of one source file; the path is relative to the library's folder, with slashes; the root is the library's namespace.</summary>
+    internal static IEnumerable<string> Faults(string path, string text, string root = "MarineService.Core")
     {
         CompilationUnitSyntax unit = (CompilationUnitSyntax)CSharpSyntaxTree.ParseText(text).GetRoot();
         string folder = Path.GetDirectoryName(path)!.Replace('\\', '/').Replace('/', '.');
-        string expected = folder.Length == 0 ? "MarineService.Core" : "MarineService.Core." + folder;
+        string expected = folder.Length == 0 ? root : root + "." + folder;
         foreach (BaseNamespaceDeclarationSyntax space in unit.Members.OfType<BaseNamespaceDeclarationSyntax>())
         {
             if (space.Name.ToString() != expected)

@@ -5,12 +5,14 @@ public sealed class SourceRulesTest
     [Fact]
     public void EverySourceFile_LiesWhereItsNameSays()
     {
-        string[] files = [.. Repository.Files(Repository.LibrarySources, "*.cs")];
         string[] broken =
         [
-            .. files.SelectMany(file => SourceRules.Faults(Path.GetRelativePath(Repository.LibrarySources, file).Replace('\\', '/'), File.ReadAllText(file))),
+            .. from library in Repository.LibrarySources
+               from file in Repository.Files(library, "*.cs")
+               from fault in SourceRules.Faults(Path.GetRelativePath(library, file).Replace('\\', '/'), File.ReadAllText(file), Path.GetFileName(library))
+               select fault,
         ];
-        Assert.NotEmpty(files);
+        Assert.All(Repository.LibrarySources, library => Assert.NotEmpty(Repository.Files(library, "*.cs")));
         Assert.True(broken.Length == 0, string.Join('\n', broken));
     }
 
@@ -20,7 +22,7 @@ public sealed class SourceRulesTest
         // Folders below a room (such as schemas) belong to the room's readme.
         string[] faults =
         [
-            .. from folder in Directory.EnumerateDirectories(Repository.LibrarySources).Order(StringComparer.Ordinal)
+            .. from folder in Repository.LibrarySources.SelectMany(Directory.EnumerateDirectories).Order(StringComparer.Ordinal)
                where Directory.EnumerateFiles(folder, "*.cs").Any()
                let readme = Path.Combine(folder, "README.md")
                let lines = File.Exists(readme) ? File.ReadAllLines(readme).Length : 0
@@ -36,7 +38,7 @@ public sealed class SourceRulesTest
     {
         string[] without =
         [
-            .. from folder in Directory.EnumerateDirectories(Repository.LibrarySources).Order(StringComparer.Ordinal)
+            .. from folder in Repository.LibrarySources.SelectMany(Directory.EnumerateDirectories).Order(StringComparer.Ordinal)
                let readme = Path.Combine(folder, "README.md")
                where Path.GetFileName(folder) is not "Internal" && File.Exists(readme)
                where !File.ReadLines(readme).Contains("```csharp")

@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Xml.Linq;
-using MarineService.Core.Tests.Architecture;
 
 namespace MarineService.Core.Tests.Documentation;
 
@@ -12,8 +11,8 @@ internal sealed class DocumentationFile
     internal DocumentationFile(XDocument document) =>
         _members = document.Root!.Element("members")!.Elements("member").ToDictionary(member => member.Attribute("name")!.Value, StringComparer.Ordinal);
 
-    internal static DocumentationFile BesideTheLibrary() =>
-        new(XDocument.Load(Path.ChangeExtension(Library.Assembly.Location, ".xml")));
+    internal static DocumentationFile Beside(Assembly library) =>
+        new(XDocument.Load(Path.ChangeExtension(library.Location, ".xml")));
 
     internal XElement? this[MemberInfo member] => _members.GetValueOrDefault(IdOf(member));
 

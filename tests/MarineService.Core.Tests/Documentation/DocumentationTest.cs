@@ -1,36 +1,42 @@
+using System.Reflection;
 using System.Xml.Linq;
 using MarineService.Core.Tests.Architecture;
 using MarineService.Core.Tests.Architecture.Specimens.Documents;
 
 namespace MarineService.Core.Tests.Documentation;
 
-/// <summary>The documentation of the library under test says what a caller must know, at every public member.</summary>
+/// <summary>The documentation of the libraries under test says what a caller must know, at every public member.</summary>
 public sealed class DocumentationTest
 {
-    [Fact]
-    public void EveryPublicMember_IsDocumentedWhole()
+    public static TheoryData<string> Libraries => [.. Library.All.Select(Library.Name)];
+
+    [Theory]
+    [MemberData(nameof(Libraries))]
+    public void EveryPublicMember_IsDocumentedWhole(string library)
     {
-        using ThrownExceptions thrown = new(Library.Assembly.Location);
-        DocumentationRules rules = new(DocumentationFile.BesideTheLibrary(), thrown);
-        string[] faults = [.. Library.PublicTypes.SelectMany(rules.Faults)];
+        using ThrownExceptions thrown = new(Named(library).Location);
+        DocumentationRules rules = new(DocumentationFile.Beside(Named(library)), thrown);
+        string[] faults = [.. Library.PublicTypes.Where(type => type.Assembly == Named(library)).SelectMany(rules.Faults)];
         Assert.True(faults.Length == 0, string.Join('\n', faults));
     }
 
-    [Fact]
-    public void File_SpeaksOfOurOwnTypesOnly()
+    [Theory]
+    [MemberData(nameof(Libraries))]
+    public void File_SpeaksOfOurOwnTypesOnly(string library)
     {
-        XDocument file = XDocument.Load(Path.ChangeExtension(Library.Assembly.Location, ".xml"));
+        XDocument file = XDocument.Load(Path.ChangeExtension(Named(library).Location, ".xml"));
         Assert.All(
             file.Descendants("member").Select(member => member.Attribute("name")!.Value.Substring(2)),
-            name => Assert.StartsWith("MarineService.Core.", name, StringComparison.Ordinal));
+            name => Assert.StartsWith("MarineService.", name, StringComparison.Ordinal));
     }
 
-    [Fact]
-    public void EveryKernel_SaysWhereItsFormulasComeFrom()
+    [Theory]
+    [MemberData(nameof(Libraries))]
+    public void EveryKernel_SaysWhereItsFormulasComeFrom(string library)
     {
-        using ThrownExceptions thrown = new(Library.Assembly.Location);
-        DocumentationRules rules = new(DocumentationFile.BesideTheLibrary(), thrown);
-        string[] faults = [.. rules.KernelsWithoutASource(Library.Types)];
+        using ThrownExceptions thrown = new(Named(library).Location);
+        DocumentationRules rules = new(DocumentationFile.Beside(Named(library)), thrown);
+        string[] faults = [.. rules.KernelsWithoutASource([.. Library.Types.Where(type => type.Assembly == Named(library))])];
         Assert.True(faults.Length == 0, string.Join('\n', faults));
     }
 
@@ -53,6 +59,8 @@ public sealed class DocumentationTest
     [InlineData("A finite number.", true)]
     [InlineData("The gap.", false)]
     public void Range_IsRecognized_InWordsOrFigures(string text, bool expected) => Assert.Equal(expected, DocumentationRules.SaysUnitOrRange(text));
+
+    private static Assembly Named(string library) => Library.All.Single(one => Library.Name(one) == library);
 
     private static string[] Faults()
     {

@@ -15,7 +15,7 @@ public sealed class DocumentsTest
     [
         .. new[] { Path.Combine(Repository.Root, "README.md") }
             .Concat(Directory.Exists(Path.Combine(Repository.Root, "docs")) ? Repository.Files(Path.Combine(Repository.Root, "docs"), "*.md") : [])
-            .Concat(Repository.Files(Repository.LibrarySources, "*.md"))
+            .Concat(Repository.LibrarySources.SelectMany(library => Repository.Files(library, "*.md")))
             .Append(Path.Combine(Repository.Root, "DEVELOPERS.md"))
             .Select(Repository.Relative)
             .Select(file => (file, MarkdownExample.In(file, File.ReadAllText(Path.Combine(Repository.Root, file))))),
