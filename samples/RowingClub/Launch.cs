@@ -11,6 +11,9 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     /// <summary>The day on which the club's story is told.</summary>
     internal static readonly LocalDate DemoDay = new(2026, 10, 12);
 
+    // A hobbyist's own files may say beside a figure where it comes from.
+    private static readonly ReadLimits ByHand = ReadLimits.Default.AllowingComments();
+
     private static readonly string[] ClubNames = ["Curlew", "Dipper", "Tern"];
 
     /// <summary>The club's launches on a day.</summary>
@@ -20,7 +23,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     internal static Launch OfClub(string name, LocalDate? today)
     {
         string known = ClubNames.FirstOrDefault(club => club.Equals(name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new UserFault(ExitCode.WrongUsage, name.StartsWith('-') ? $"There is no option '{name}'." : $"The club has no launch '{name}'. It has {string.Join(", ", ClubNames)}. For a boat of your own give --spec and --log.");
+            ?? throw new UserFault(ExitCode.WrongUsage, name.StartsWith('-') ? $"There is no option '{name}'." : $"The club has no launch '{name}'. {(Spelling.NearestTo(name, ClubNames) is string meant ? $"Did you mean {meant}? " : "")}It has {string.Join(", ", ClubNames)}. For a boat of your own give --spec and --log.");
 #pragma warning disable CA1308 // The embedded files have lower-case names.
         string file = known.ToLowerInvariant();
 #pragma warning restore CA1308
@@ -37,7 +40,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
             log is null ? ServiceLog.Empty : ReadLog(log, Inputs.Read(log)),
             today ?? Inputs.Today());
 
-    internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document));
+    internal static ServiceLog ReadLog(string name, byte[] utf8) => Read(name, utf8, document => ServiceLogJson.Read(document, ByHand));
 
     internal static bool IsEmbedded(string name) => typeof(Launch).Assembly.GetManifestResourceInfo($"Data/{name}") is not null;
 
@@ -54,10 +57,10 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     {
         if (DocumentFormat.Of(utf8).OrElse("") != "marine-service/engine-specification")
         {
-            return Read(name, utf8, document => BoatSpecificationJson.Read(document));
+            return Read(name, utf8, document => BoatSpecificationJson.Read(document, ByHand));
         }
 
-        EngineSpecification engine = Read(name, utf8, document => EngineSpecificationJson.Read(document));
+        EngineSpecification engine = Read(name, utf8, document => EngineSpecificationJson.Read(document, ByHand));
         return BoatSpecification.Of(MarineService.Core.Engines.Boat.Of(engine.Engine.Designation)).WithEngine(LogEntry.MainEngine, engine);
     }
 

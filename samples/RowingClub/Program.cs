@@ -13,6 +13,7 @@ root.Subcommands.Add(BalanceCommand.Create(page));
 root.Subcommands.Add(CoolingCommand.Create(page));
 root.Subcommands.Add(LayUpCommand.Create(page));
 root.Subcommands.Add(RecordCommand.Create(page));
+root.Subcommands.Add(NewCommand.Create(page));
 root.SetAction(_ =>
 {
     Story.Tell(page);
@@ -25,6 +26,11 @@ if (parsed.Errors.Count > 0)
     foreach (System.CommandLine.Parsing.ParseError error in parsed.Errors)
     {
         Console.Error.WriteLine(error.Message);
+    }
+
+    if (Spelling.NearestTo(parsed.UnmatchedTokens, parsed.CommandResult.Command) is string meant)
+    {
+        Console.Error.WriteLine($"Did you mean '{meant}'?");
     }
 
     Console.Error.WriteLine("RowingClub --help shows what can be asked.");

@@ -10,7 +10,7 @@ public static class DocumentFormat
     /// <returns>Its format, such as "marine-service/service-log"; not known when it does not say, or is no JSON.</returns>
     public static Answer<string> Of(ReadOnlySpan<byte> utf8)
     {
-        Utf8JsonReader reader = new(Document.WithoutMark(utf8));
+        Utf8JsonReader reader = new(Document.WithoutMark(utf8), new JsonReaderOptions { CommentHandling = JsonCommentHandling.Skip });
         try
         {
             while (reader.Read())

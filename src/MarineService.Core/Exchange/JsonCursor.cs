@@ -18,7 +18,7 @@ internal ref partial struct JsonCursor
 
     internal JsonCursor(ReadOnlySpan<byte> utf8, ReadLimits limits)
     {
-        _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth });
+        _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth, CommentHandling = limits.AllowsComments ? JsonCommentHandling.Skip : JsonCommentHandling.Disallow });
         _maxFaults = limits.MaxFaults;
         _faults = [];
         _path = new(8);
