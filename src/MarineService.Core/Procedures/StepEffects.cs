@@ -32,7 +32,7 @@ internal static class StepEffects
         return bits;
     }
 
-    private static uint Set(StepAct act) => act switch
+    internal static uint Set(StepAct act) => act switch
     {
         StepAct.SupplyWater => Bit(WaterAtPump),
         StepAct.ShutSeacock => Bit(SeacockShut),
@@ -52,7 +52,7 @@ internal static class StepEffects
         _ => 0,
     };
 
-    private static uint Cleared(StepAct act) => act switch
+    internal static uint Cleared(StepAct act) => act switch
     {
         StepAct.SupplyWater => Bit(SeacockShut),
         StepAct.ShutSeacock or StepAct.OpenRawSide or StepAct.OpenStrainer => Bit(WaterAtPump),

@@ -87,7 +87,7 @@ public sealed partial class WorkRecord
         }
 
         bool IsStillToCome(int other) => !IsMet(other) || (IsDone(other) && (done[other / 64] & (1UL << (other % 64))) == 0);
-        if (Procedure.Graph.SuccessorsOf(index).Any(IsStillToCome))
+        if (Enumerable.Range(0, Procedure.Steps.Count).Any(other => Procedure.Graph.IsDirect(index, other) && IsStillToCome(other)))
         {
             return true;
         }

@@ -190,10 +190,9 @@ public sealed partial class WorkRecord
             return false;
         }
 
-        IReadOnlyList<int> before = Procedure.Graph.PredecessorsOf(index);
-        for (int i = 0; i < before.Count; i++)
+        foreach (int before in Procedure.Graph.PredecessorsOf(index))
         {
-            if (!IsMet(before[i]))
+            if (!IsMet(before))
             {
                 return false;
             }
@@ -206,7 +205,7 @@ public sealed partial class WorkRecord
     private List<string> Unmet(ProcedureStep step)
     {
         List<string> unmet = [];
-        Stack<int> look = new(Procedure.Graph.PredecessorsOf(Procedure.Graph.IndexOf(step.Id)));
+        Stack<int> look = new(Procedure.Graph.PredecessorsOf(Procedure.Graph.IndexOf(step.Id)).ToArray());
         while (look.Count > 0)
         {
             int index = look.Pop();
