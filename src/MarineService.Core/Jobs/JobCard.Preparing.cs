@@ -91,9 +91,9 @@ public sealed partial class JobCard
     }
 
     private static Answer<JobCard> Prepare(
-        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, Func<TaskDue, bool> belongs, JobConditions? conditions, ProcedureBook? book)
+        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, Predicate<TaskDue> belongs, JobConditions? conditions, ProcedureBook? book)
     {
-        TaskDue[] due = [.. log.DueList(engine.Specification, day, engine.Id).MostUrgentFirst.Where(belongs)];
+        TaskDue[] due = log.DueList(engine.Specification, day, engine.Id).MostUrgentOf(belongs);
         ProcedureBook known = book ?? ProcedureBook.Usual;
         JobTask[] tasks = [.. due.Select(task => new JobTask(task, known.Find(task.TaskId), due.FirstOrDefault(other => other.Task.Includes.Contains(task.TaskId) && known.Find(other.TaskId) is not null)?.TaskId))];
         Procedure[] parts = [.. tasks.Where(task => task.How is not null).Select(task => task.How!.Procedure).Distinct()];
