@@ -41,6 +41,12 @@ public sealed class ProcedureBook
         return new([.. _tasks.Where(one => one.TaskId != task.TaskId), task]);
     }
 
+    /// <summary>A copy with a page more, such as the engine's own manual gives it; its tasks replace those of the same id.</summary>
+    /// <param name="page">A procedure and the tasks that it does.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="page"/> is null.</exception>
+    public ProcedureBook With(ProcedurePage page) => Guard.NotNull(page).Tasks.Aggregate(this, (book, task) => book.With(task));
+
     /// <summary>How a task is done.</summary>
     /// <param name="taskId">The task's id.</param>
     /// <returns>Null when the book does not know it.</returns>

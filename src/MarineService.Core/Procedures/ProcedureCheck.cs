@@ -75,5 +75,5 @@ internal static class ProcedureCheck
         }
     }
 
-    private static string Subject(ProcedureStep step) => $"step '{step.Id}'";
+    internal static string Subject(ProcedureStep step) => $"step '{step.Id}'";
 }

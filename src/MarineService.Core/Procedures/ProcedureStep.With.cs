@@ -6,6 +6,9 @@ namespace MarineService.Core.Procedures;
 /// <content>What a step is built from.</content>
 public sealed partial class ProcedureStep
 {
+    internal const double LeastMinutes = 1 / 60.0;
+    internal const double MostMinutes = 2880;
+
     /// <summary>A copy that must wait for more steps.</summary>
     /// <param name="steps">Their ids; none blank. Ids that it waits for already are not added twice.</param>
     /// <returns>The copy.</returns>
@@ -102,8 +105,7 @@ public sealed partial class ProcedureStep
     /// <param name="time">From 1 second to 48 hours.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
-    public ProcedureStep Taking(Duration time) =>
-        new(this) { Minutes = Guard.InRange(Canonical.Seconds(time) / 60, 1 / 60.0, 2880, "min", nameof(time)) };
+    public ProcedureStep Taking(Duration time) => TakingMinutes(Guard.InRange(Canonical.Seconds(time) / 60, LeastMinutes, MostMinutes, "min", nameof(time)));
 
     /// <summary>A copy that has to be done again on another day while something still rests on it.</summary>
     /// <returns>The copy.</returns>
@@ -136,6 +138,8 @@ public sealed partial class ProcedureStep
     /// <exception cref="ArgumentNullException"><paramref name="access"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="access"/> is blank.</exception>
     public ProcedureStep Closing(string access) => new(this) { Closes = Guard.NotBlank(access) };
+
+    internal ProcedureStep TakingMinutes(double minutes) => new(this) { Minutes = minutes };
 
     internal ProcedureStep WithoutCondition() => new(this) { Condition = null, ConditionHolds = true };
 

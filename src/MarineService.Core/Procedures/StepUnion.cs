@@ -4,7 +4,7 @@ namespace MarineService.Core.Procedures;
 internal sealed class StepUnion
 {
     private readonly string _id;
-    private readonly List<ProcedureStep> _parts;
+    private readonly List<(ProcedureStep Step, bool IsPractice)> _parts;
     private readonly List<string> _predecessors;
     private double _place;
 
@@ -18,6 +18,7 @@ internal sealed class StepUnion
         foreach (Procedure procedure in procedures)
         {
             int count = procedure.Steps.Count;
+            bool isPractice = procedure.Source.Standing == CitationStanding.CommonPractice;
             for (int i = 0; i < count; i++)
             {
                 ProcedureStep step = procedure.Steps[i];
@@ -28,7 +29,7 @@ internal sealed class StepUnion
                     unions.Add(id, union = new StepUnion(id, place));
                 }
 
-                union.Add(step, place, joined);
+                union.Add(step, isPractice, place, joined);
             }
         }
 
@@ -79,7 +80,7 @@ internal sealed class StepUnion
 
     private static string Lesser(string one, string other) => string.CompareOrdinal(one, other) <= 0 ? one : other;
 
-    private void Add(ProcedureStep step, double place, Dictionary<string, string> joined)
+    private void Add(ProcedureStep step, bool isPractice, double place, Dictionary<string, string> joined)
     {
         _place = Math.Min(_place, place);
         foreach (string before in step.Predecessors)
@@ -92,19 +93,24 @@ internal sealed class StepUnion
         }
 
         // A step that several procedures share is mostly the same in all of them.
-        if (!_parts.Exists(part => part.SaysTheSameAs(step)))
+        int same = _parts.FindIndex(part => part.Step.SaysTheSameAs(step));
+        if (same < 0)
         {
-            _parts.Add(step);
+            _parts.Add((step, isPractice));
+        }
+        else if (!isPractice)
+        {
+            _parts[same] = (step, false);
         }
     }
 
     private ProcedureStep Whole()
     {
-        ProcedureStep whole = _parts[0];
+        ProcedureStep whole = _parts[0].Step;
         if (_parts.Count > 1)
         {
-            ProcedureStep[] parts = [.. _parts];
-            Array.Sort(parts, ByContent);
+            _parts.Sort(ByWeight);
+            ProcedureStep[] parts = [.. _parts.Select(part => part.Step)];
             whole = parts.Skip(1).Aggregate(parts[0], (all, one) => all.Absorb(one));
             whole = Array.Exists(parts, part => part.Condition != parts[0].Condition || part.ConditionHolds != parts[0].ConditionHolds) ? whole.WithoutCondition() : whole;
             string[] others = [.. parts.Select(part => part.Id).Where(id => id != _id).Concat(parts.SelectMany(part => part.Includes))];
@@ -126,11 +132,18 @@ internal sealed class StepUnion
         return isSame;
     }
 
-    /// <summary>The step that gave the name first, then by what the steps say, so that two that say different things never tie.</summary>
-    private int ByContent(ProcedureStep one, ProcedureStep other)
+    /// <summary>The step that gave the name first; of such steps one that a manual gives before one of common practice.</summary>
+    private int ByWeight((ProcedureStep Step, bool IsPractice) one, (ProcedureStep Step, bool IsPractice) other)
     {
-        int by = (one.Id == _id ? 0 : 1) - (other.Id == _id ? 0 : 1);
-        by = by != 0 ? by : string.CompareOrdinal(one.Id, other.Id);
+        int by = (one.Step.Id == _id ? 0 : 1) - (other.Step.Id == _id ? 0 : 1);
+        by = by != 0 ? by : one.IsPractice.CompareTo(other.IsPractice);
+        return by != 0 ? by : ByContent(one.Step, other.Step);
+    }
+
+    /// <summary>By what the steps say, so that two that say different things never tie.</summary>
+    private static int ByContent(ProcedureStep one, ProcedureStep other)
+    {
+        int by = string.CompareOrdinal(one.Id, other.Id);
         by = by != 0 ? by : string.CompareOrdinal(one.Text, other.Text);
         by = by != 0 ? by : string.CompareOrdinal(one.Why, other.Why);
         by = by != 0 ? by : Nullable.Compare(one.Condition, other.Condition);
