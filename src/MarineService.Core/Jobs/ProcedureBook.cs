@@ -24,6 +24,7 @@ public sealed class ProcedureBook
         .With(TaskProcedure.Of("belt-inspect", ServiceProcedures.BeltInspection, "feel-idlers", "belt-on"))
         .With(TaskProcedure.Of("belt-replace", ServiceProcedures.BeltReplacement, "belt-on", "load-run"))
         .With(TaskProcedure.Of("fuel-filter", ServiceProcedures.FuelFilter, "fuel-filter-on", "fuel-close", "look-for-leaks"))
+        .With(TaskProcedure.Of("coolant", ServiceProcedures.Coolant, "coolant-drain", "coolant-strength", "coolant-fill", "coolant-level"))
         .With(TaskProcedure.Of("raw-water-drain", ServiceProcedures.LayUp, "open-raw-drains", "close-raw-drains"))
         .With(TaskProcedure.Of("fogging", ServiceProcedures.LayUp, "fog-cylinders"))
         .With(TaskProcedure.Of("first-run", ServiceProcedures.Commissioning, "proof-start", "load-run"));

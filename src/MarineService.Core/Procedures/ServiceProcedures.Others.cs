@@ -170,5 +170,6 @@ public static partial class ServiceProcedures
         internal static readonly Procedure BeltReplacement = MakeBelt(isNew: true);
         internal static readonly Procedure BeltInspection = MakeBelt(isNew: false);
         internal static readonly Procedure FuelFilter = MakeFuelFilter();
+        internal static readonly Procedure Coolant = MakeCoolant();
     }
 }

@@ -49,6 +49,8 @@ internal static class StepEffects
         StepAct.OpenFuel => Bit(FuelOpen),
         StepAct.StartCharging => Bit(Charging),
         StepAct.PutToRest => Bit(AtRest),
+        StepAct.OpenCoolant => Bit(CoolantOpen),
+        StepAct.PourCoolant => Bit(CoolantUnproved),
         _ => 0,
     };
 
@@ -70,6 +72,8 @@ internal static class StepEffects
         StepAct.Isolate or StepAct.OpenFuel => Bit(VapourFree),
         StepAct.CloseFuel => Bit(FuelOpen),
         StepAct.StopCharging => Bit(Charging),
+        StepAct.CloseCoolant => Bit(CoolantOpen),
+        StepAct.ProveCoolant => Bit(CoolantUnproved),
         _ => 0,
     };
 }

@@ -69,7 +69,7 @@ public sealed partial class WorkRecord
     public IReadOnlyList<Finding> LeftOpen() =>
     [
         .. Left(WorkRules.LeftDangerous, ServiceState.Running, ServiceState.RawSideOpen, ServiceState.FuelOpen, ServiceState.BilgePumpOff),
-        .. Left(WorkRules.LeftOpen, ServiceState.DrainOpen, ServiceState.FilterOff, ServiceState.BeltOff, ServiceState.LevelUnproved, ServiceState.SeacockShut),
+        .. Left(WorkRules.LeftOpen, ServiceState.DrainOpen, ServiceState.FilterOff, ServiceState.BeltOff, ServiceState.LevelUnproved, ServiceState.CoolantOpen, ServiceState.CoolantUnproved, ServiceState.SeacockShut),
     ];
 
     private IEnumerable<Finding> Left(FindingRule rule, params ServiceState[] states) =>
