@@ -64,16 +64,17 @@ internal sealed class CardCommand
         }
 
         int exit = ExitCode.Fine;
+        VisitReport? report = done is null ? null : Report(done);
         foreach (Launch launch in launches)
         {
-            Answer<JobCard> card = Prepare(parsed, launch);
+            Answer<JobCard> card = Prepare(parsed, launch, report);
             if (!card.IsKnown)
             {
                 page.Title($"{launch.Boat}: no card. {string.Join(" ", card.Missing)}");
             }
-            else if (done is not null)
+            else if (report is not null)
             {
-                exit = Prove(parsed, page, launch, card.Value, done);
+                exit = Prove(parsed, page, launch, card.Value, report);
             }
             else if (parsed.GetValue(_form))
             {
@@ -92,7 +93,7 @@ internal sealed class CardCommand
         return exit;
     }
 
-    private Answer<JobCard> Prepare(ParseResult parsed, Launch launch)
+    private Answer<JobCard> Prepare(ParseResult parsed, Launch launch, VisitReport? report)
     {
         DisplayUnits units = _launch.Units(parsed);
         Temperature? coldest = Inputs.AirTemperature("--coldest", parsed.GetValue(_coldest), units);
@@ -113,6 +114,13 @@ internal sealed class CardCommand
         ProcedureBook book = Book(parsed.GetValue(_procedures) ?? []);
         try
         {
+            // Half of a visit that was entered is due no more, and belongs to its card all the same.
+            if (tasks.Length == 0 && report?.Day == launch.Today
+                && JobCard.PrepareAgain(launch.Boat, launch.Log, report!, conditions, book) is { IsKnown: true } again && again.Value.Engine.Id == engine)
+            {
+                return again;
+            }
+
             return tasks.Length == 0
                 ? JobCard.Prepare(launch.Boat, launch.Log, launch.Today, conditions, book, engine)
                 : JobCard.PrepareFor(launch.Boat, launch.Log, launch.Today, tasks, conditions, book, engine);
@@ -155,18 +163,18 @@ internal sealed class CardCommand
         return book;
     }
 
-    private int Prove(ParseResult parsed, Page page, Launch launch, JobCard card, string done)
+    private static VisitReport Report(string file)
     {
-        ReadResult<VisitReport> report = VisitReportJson.Read(Inputs.Read(done));
-        if (!report.IsRead)
-        {
-            throw new UserFault(ExitCode.BadData, report.Faults.Select(fault => $"{done}: {fault}").Prepend($"{done} cannot be read:"));
-        }
+        ReadResult<VisitReport> report = VisitReportJson.Read(Inputs.Read(file));
+        return report.IsRead ? report.Value : throw new UserFault(ExitCode.BadData, report.Faults.Select(fault => $"{file}: {fault}").Prepend($"{file} cannot be read:"));
+    }
 
+    private int Prove(ParseResult parsed, Page page, Launch launch, JobCard card, VisitReport report)
+    {
         DisplayUnits units = _launch.Units(parsed);
-        JobProof proof = card.Prove(report.Value);
+        JobProof proof = card.Prove(report);
         JobCompletion completion = proof.Complete(launch.Log);
-        if (proof.IsProved && parsed.GetValue(_into) is string into)
+        if (proof.ProvedTasks.Count > 0 && parsed.GetValue(_into) is string into)
         {
             LogFile.Change(into, before =>
             {

@@ -72,6 +72,19 @@ public sealed partial class WorkRecord
         .. Left(WorkRules.LeftOpen, ServiceState.DrainOpen, ServiceState.FilterOff, ServiceState.BeltOff, ServiceState.LevelUnproved, ServiceState.CoolantOpen, ServiceState.CoolantUnproved, ServiceState.SeacockShut),
     ];
 
+    /// <summary>The day on which a step was first done, also when its proof expired since; null when it never was.</summary>
+    internal LocalDate? FirstDone(string stepId)
+    {
+        int index = Procedure.IndexOf(stepId);
+        LocalDate? first = null;
+        for (WorkEvent? one = _last; one is not null; one = one.Previous)
+        {
+            first = one.Check is { IsAllowed: true } && Procedure.IndexOf(one.Text) == index ? one.Date : first;
+        }
+
+        return first;
+    }
+
     private IEnumerable<Finding> Left(FindingRule rule, params ServiceState[] states) =>
         from state in states
         where (_states & StepEffects.Bit(state)) != 0

@@ -62,6 +62,9 @@ public sealed partial class WorkRecord
     /// <summary>Whether every step that is needed is done and proved.</summary>
     public bool IsComplete => _putDown is null && ToDo.Count == 0;
 
+    /// <summary>Whether the work was put down and not taken up again.</summary>
+    public bool IsPutDown => _putDown is not null;
+
     /// <summary>Begins the work.</summary>
     /// <param name="procedure">A sound procedure.</param>
     /// <param name="day">The day, from 1900 to 2199.</param>
