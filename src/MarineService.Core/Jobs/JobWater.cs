@@ -55,6 +55,7 @@ internal static class JobWater
     private static bool LooksAtTheImpeller(JobCard card, JobTask task) =>
         task.How!.ProvedBy.Any(id => card.Procedure.Find(id) is { Decides: Circumstance.PiecesMissing });
 
+    /// <summary>Against each rating that the engine may have: what is too little for all of them stands, what is too little for some is asked.</summary>
     private static IEnumerable<Finding> Bucket(JobCard card, JobMeasurements given)
     {
         if (given.Bucket is not BucketTest test)
@@ -63,12 +64,25 @@ internal static class JobWater
         }
 
         EngineSpecification engine = card.Engine.Specification;
-        EngineVariant? variant = engine.Variants.Count == 1 ? engine.Variants[0] : null;
-        Answer<HeatToWater> heat = variant is null
-            ? Answer.NotKnown<HeatToWater>("The one rating that the engine has.")
-            : HeatToWater.Of(variant.RatedPower, engine.Engine.Fuel);
-        return heat.IsKnown
-            ? test.Judge(heat.Value.FlowFor(TemperatureDelta.FromKelvins(UsualRiseKelvins), card.Boat.Boat.Water), variant!.RatedSpeed, engine.RawWater?.Pump, engine.RawWater?.Circuit).Findings
-            : [JobRules.NotJudged.On("bucket test", Figure.Of("what", string.Join(" ", heat.Missing)))];
+        (EngineVariant Variant, BucketCheck Check)[] checks =
+        [
+            .. from variant in engine.Variants
+               let heat = HeatToWater.Of(variant.RatedPower, engine.Engine.Fuel)
+               where heat.IsKnown
+               let need = heat.Value.FlowFor(TemperatureDelta.FromKelvins(UsualRiseKelvins), card.Boat.Boat.Water)
+               orderby need.LitersPerMinute
+               select (variant, test.Judge(need, variant.RatedSpeed, engine.RawWater?.Pump, engine.RawWater?.Circuit)),
+        ];
+        if (checks.Length == 0)
+        {
+            return [NotJudged("the rated power, the rated speed and the fuel of the engine")];
+        }
+
+        string[] little = [.. checks.Where(one => !one.Check.IsEnough).Select(one => one.Variant.Designation)];
+        return little.Length == 0 || little.Length == checks.Length
+            ? checks[0].Check.Findings
+            : [NotJudged($"which rating the engine has: it is too little for {string.Join(", ", little)}")];
     }
+
+    private static Finding NotJudged(string what) => JobRules.NotJudged.On("bucket test", Figure.Of("what", what));
 }

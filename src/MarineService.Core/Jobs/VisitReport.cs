@@ -203,5 +203,5 @@ public sealed class VisitReport
         return work;
     }
 
-    private static Finding Unfit(string subject, string what) => JobRules.DoesNotFit.On(subject, Figure.Of("what", what));
+    private static Finding Unfit(string subject, string what) => JobRules.DoesNotFit.On(subject, Figure.Of("what", what.TrimEnd('.')));
 }

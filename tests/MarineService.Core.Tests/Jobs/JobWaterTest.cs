@@ -115,12 +115,21 @@ public sealed class JobWaterTest
     [Fact]
     public void BucketTest_WithTooLittle_StandsAgainstTheVisit_AndIsEnteredWhenEnough()
     {
-        Assert.Single(Card.Engine.Specification.Variants);
         JobProof little = Prove(bucket: Caught(0.2));
         Assert.Contains(little.Findings, one => one.Rule == WaterRules.TooLittle);
         Assert.False(little.IsProved);
-        JobProof enough = Prove(bucket: Caught(9));
-        Assert.DoesNotContain(enough.Findings, one => one.Rule == WaterRules.TooLittle);
+        JobProof enough = Prove(bucket: Caught(6));
+        Assert.DoesNotContain(enough.Findings, one => one.Rule == WaterRules.TooLittle || one.Rule == JobRules.NotJudged);
+    }
+
+    /// <summary>The engine has two ratings, 180 and 210: what the one needs may be less than what the other does.</summary>
+    [Fact]
+    public void BucketTest_BetweenTwoRatings_AsksWhichOneItIs()
+    {
+        double[] tried = [.. Enumerable.Range(1, 400).Select(i => i * 0.02).Where(liters => Prove(bucket: Caught(liters)).Findings.Any(one => one.Rule == JobRules.NotJudged))];
+        Assert.NotEmpty(tried);
+        Assert.All(tried, liters => Assert.DoesNotContain(Prove(bucket: Caught(liters)).Findings, one => one.Rule == WaterRules.TooLittle));
+        Assert.True(tried[^1] / tried[0] < 1.5, $"{tried[0]} to {tried[^1]} L");
     }
 
     [Fact]
