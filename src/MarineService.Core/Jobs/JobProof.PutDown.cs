@@ -1,5 +1,4 @@
 using MarineService.Core.Procedures;
-using MarineService.Core.Scheduling;
 using NodaTime;
 
 namespace MarineService.Core.Jobs;

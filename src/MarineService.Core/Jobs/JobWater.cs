@@ -1,5 +1,4 @@
 using MarineService.Core.Cooling;
-using MarineService.Core.Engines;
 using MarineService.Core.Procedures;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;

@@ -161,7 +161,7 @@ public sealed partial class ProcedureStep
     private static IReadOnlyList<T> Joined<T>(IReadOnlyList<T> one, IReadOnlyList<T> other) =>
         IsSame(one, other) ? one : Array.AsReadOnly<T>([.. one.Union(other)]);
 
-    private static IReadOnlyList<Caution> GravestFirst(IEnumerable<Caution> cautions) => Array.AsReadOnly<Caution>(
+    private static System.Collections.ObjectModel.ReadOnlyCollection<Caution> GravestFirst(IEnumerable<Caution> cautions) => Array.AsReadOnly<Caution>(
         [.. cautions.OrderByDescending(caution => caution.Word).ThenBy(caution => caution.Text, StringComparer.Ordinal)]);
 
     private static bool IsSame<T>(IReadOnlyList<T> one, IReadOnlyList<T> other) => ReferenceEquals(one, other) || one.SequenceEqual(other);
