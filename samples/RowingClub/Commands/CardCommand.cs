@@ -20,6 +20,8 @@ internal sealed class CardCommand
 
     private readonly Option<string?> _hottest = new("--hottest") { Description = "The hottest day until the next oil change.", HelpName = "T" };
 
+    private readonly Option<string[]> _procedures = new("--procedure") { Description = "How the engine's own manual does a task (JSON file of a procedure with its tasks); replaces the usual one. May be given more than once.", HelpName = "FILE" };
+
     private readonly Option<string?> _done = new("--done") { Description = "A report of what was done and measured, to be held against the card (JSON file; - for standard input).", HelpName = "FILE" };
 
     private readonly Option<string?> _into = new("--into") { Description = "With --done: the log file that the entries are added to when the visit is proved.", HelpName = "FILE" };
@@ -38,7 +40,7 @@ internal sealed class CardCommand
             "Example: card Curlew --today 2027-04-20\n\nEverything for one visit: tasks, tools, oil, steps in a harmless order with their cautions and hold points. "
             + "With --done a report of the visit is held against the card; exits 1 when it is not proved.");
         options._launch.AddTo(command);
-        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._done, options._into, options._form })
+        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._procedures, options._done, options._into, options._form })
         {
             command.Options.Add(option);
         }
@@ -62,16 +64,17 @@ internal sealed class CardCommand
         }
 
         int exit = ExitCode.Fine;
+        VisitReport? report = done is null ? null : Report(done);
         foreach (Launch launch in launches)
         {
-            Answer<JobCard> card = Prepare(parsed, launch);
+            Answer<JobCard> card = Prepare(parsed, launch, report);
             if (!card.IsKnown)
             {
                 page.Title($"{launch.Boat}: no card. {string.Join(" ", card.Missing)}");
             }
-            else if (done is not null)
+            else if (report is not null)
             {
-                exit = Prove(parsed, page, launch, card.Value, done);
+                exit = Prove(parsed, page, launch, card.Value, report);
             }
             else if (parsed.GetValue(_form))
             {
@@ -90,7 +93,7 @@ internal sealed class CardCommand
         return exit;
     }
 
-    private Answer<JobCard> Prepare(ParseResult parsed, Launch launch)
+    private Answer<JobCard> Prepare(ParseResult parsed, Launch launch, VisitReport? report)
     {
         DisplayUnits units = _launch.Units(parsed);
         Temperature? coldest = Inputs.AirTemperature("--coldest", parsed.GetValue(_coldest), units);
@@ -108,11 +111,19 @@ internal sealed class CardCommand
         }
 
         string[] tasks = parsed.GetValue(_tasks) ?? [];
+        ProcedureBook book = Book(parsed.GetValue(_procedures) ?? []);
         try
         {
+            // Half of a visit that was entered is due no more, and belongs to its card all the same.
+            if (tasks.Length == 0 && report?.Day == launch.Today
+                && JobCard.PrepareAgain(launch.Boat, launch.Log, report!, conditions, book) is { IsKnown: true } again && again.Value.Engine.Id == engine)
+            {
+                return again;
+            }
+
             return tasks.Length == 0
-                ? JobCard.Prepare(launch.Boat, launch.Log, launch.Today, conditions, engine: engine)
-                : JobCard.PrepareFor(launch.Boat, launch.Log, launch.Today, tasks, conditions, engine: engine);
+                ? JobCard.Prepare(launch.Boat, launch.Log, launch.Today, conditions, book, engine)
+                : JobCard.PrepareFor(launch.Boat, launch.Log, launch.Today, tasks, conditions, book, engine);
         }
         catch (ArgumentException fault)
         {
@@ -120,18 +131,50 @@ internal sealed class CardCommand
         }
     }
 
-    private int Prove(ParseResult parsed, Page page, Launch launch, JobCard card, string done)
+    /// <summary>The usual procedures, with those of the files in their place.</summary>
+    private static ProcedureBook Book(string[] files)
     {
-        ReadResult<VisitReport> report = VisitReportJson.Read(Inputs.Read(done));
-        if (!report.IsRead)
+        ProcedureBook book = ProcedureBook.Usual;
+        Dictionary<string, string> given = [];
+        foreach (string file in files)
         {
-            throw new UserFault(ExitCode.BadData, report.Faults.Select(fault => $"{done}: {fault}").Prepend($"{done} cannot be read:"));
+            ReadResult<ProcedurePage> page = ProcedureJson.Read(Inputs.Read(file));
+            if (!page.IsRead)
+            {
+                throw new UserFault(ExitCode.BadData, page.Faults.Select(fault => $"{file}: {fault}").Prepend($"{file} cannot be read:"));
+            }
+
+            if (page.Value.Tasks.Count == 0)
+            {
+                throw new UserFault(ExitCode.BadData, $"{file} names no task that its procedure does.");
+            }
+
+            foreach (TaskProcedure task in page.Value.Tasks)
+            {
+                if (!given.TryAdd(task.TaskId, file))
+                {
+                    throw new UserFault(ExitCode.BadData, $"{given[task.TaskId]} and {file} both do '{task.TaskId}'.");
+                }
+            }
+
+            book = book.With(page.Value);
         }
 
+        return book;
+    }
+
+    private static VisitReport Report(string file)
+    {
+        ReadResult<VisitReport> report = VisitReportJson.Read(Inputs.Read(file));
+        return report.IsRead ? report.Value : throw new UserFault(ExitCode.BadData, report.Faults.Select(fault => $"{file}: {fault}").Prepend($"{file} cannot be read:"));
+    }
+
+    private int Prove(ParseResult parsed, Page page, Launch launch, JobCard card, VisitReport report)
+    {
         DisplayUnits units = _launch.Units(parsed);
-        JobProof proof = card.Prove(report.Value);
+        JobProof proof = card.Prove(report);
         JobCompletion completion = proof.Complete(launch.Log);
-        if (proof.IsProved && parsed.GetValue(_into) is string into)
+        if (proof.ProvedTasks.Count > 0 && parsed.GetValue(_into) is string into)
         {
             LogFile.Change(into, before =>
             {

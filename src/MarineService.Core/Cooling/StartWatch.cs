@@ -15,7 +15,7 @@ public sealed class StartWatch
 {
     private const double PressureSeconds = 10;
     private const double WaterSeconds = 30;
-    private const double MostSeconds = 600;
+    private const double MostSeconds = StartTimes.MostSeconds;
 
     private readonly IReadOnlyList<string> _outlets;
     private readonly double _pressureLimit;
@@ -42,14 +42,11 @@ public sealed class StartWatch
         double water = waterWithin is Duration w ? Guard.InRange(Canonical.Seconds(w), 1, MostSeconds, "s", nameof(waterWithin)) : WaterSeconds;
         return circuit.Outlets.Count == 0
             ? Answer.NotKnown<StartWatch>("The exhaust outlets of the circuit.")
-            : Answer.Known(new StartWatch(
-                Array.AsReadOnly<string>([.. circuit.Outlets.Select(outlet => outlet.Name)]),
-                pressure,
-                water,
-                null,
-                new Dictionary<string, double>(StringComparer.Ordinal),
-                []));
+            : Answer.Known(Of([.. circuit.Outlets.Select(outlet => outlet.Name)], pressure, water));
     }
+
+    internal static StartWatch Of(string[] outlets, double pressureSeconds = PressureSeconds, double waterSeconds = WaterSeconds) => new(
+        Array.AsReadOnly(outlets), pressureSeconds, waterSeconds, null, new Dictionary<string, double>(StringComparer.Ordinal), []);
 
     /// <summary>Oil pressure showed.</summary>
     /// <param name="after">After the engine fired, from 0 to 600 s.</param>

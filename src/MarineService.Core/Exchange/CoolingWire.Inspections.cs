@@ -1,5 +1,6 @@
 using System.Text.Json;
 using MarineService.Core.Cooling;
+using NodaTime;
 using UnitsNet;
 
 namespace MarineService.Core.Exchange;
@@ -49,6 +50,15 @@ internal static partial class CoolingWire
         }
 
         return parts;
+    }
+
+    /// <summary>Notes an impeller that was fitted after the day on which it was looked at.</summary>
+    internal static void CheckFitted(ref JsonCursor json, ImpellerParts? impeller, LocalDate? looked)
+    {
+        if (impeller?.FittedOn is LocalDate fitted && looked is LocalDate day && fitted > day)
+        {
+            json.NoteMeaning("/impeller/fittedOn", NodaTime.Text.LocalDatePattern.Iso.Format(fitted), "a date on or before the date of the inspection");
+        }
     }
 
     internal static void Write(Utf8JsonWriter writer, ImpellerInspection inspection)

@@ -56,6 +56,9 @@ public static class DocumentSchemas
     /// <summary>The schema of a report of a visit.</summary>
     public static string VisitReport => Read("visit-report");
 
+    /// <summary>The schema of a procedure and the tasks that it does.</summary>
+    public static string Procedure => Read("procedure");
+
     private static string Read(string name)
     {
         using Stream stream = typeof(DocumentSchemas).Assembly.GetManifestResourceStream($"{name}.schema.json")!;

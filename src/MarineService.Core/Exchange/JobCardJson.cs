@@ -24,7 +24,6 @@ public static class JobCardJson
         "id", "text", "why", "after", "onlyIf", "unless", "tools", "consumables", "cautions", "holdPoints", "time", "includes");
 
     private static readonly MemberNames CautionMembers = new("word", "text", "source");
-    private static readonly MemberNames HoldMembers = new("id", "text", "leastTime", "count", "written");
     private static readonly MemberNames OilMembers = new("grade", "toHave", "firstPour", "pouredLastTime");
 
     /// <summary>Writes a document.</summary>
@@ -129,7 +128,7 @@ public static class JobCardJson
             writer.WriteStartArray(names[9]);
             foreach (HoldPoint point in step.HoldPoints)
             {
-                Write(writer, point);
+                ProceduresWire.WriteHoldPoint(writer, point);
             }
 
             writer.WriteEndArray();
@@ -137,26 +136,6 @@ public static class JobCardJson
 
         writer.Quantity(names[10], step.Minutes > 0 ? step.Minutes : null, WireUnits.Time);
         writer.Texts(names[11], step.Includes);
-        writer.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter writer, HoldPoint point)
-    {
-        JsonEncodedText[] names = HoldMembers.Encoded;
-        writer.WriteStartObject();
-        writer.Text(names[0], point.Id);
-        writer.Text(names[1], point.Text);
-        writer.Quantity(names[2], point.LeastMinutes > 0 ? point.LeastMinutes : null, WireUnits.Time);
-        if (point.CountsToZero)
-        {
-            writer.WriteBoolean(names[3], true);
-        }
-
-        if (point.IsWritten)
-        {
-            writer.WriteBoolean(names[4], true);
-        }
-
         writer.WriteEndObject();
     }
 

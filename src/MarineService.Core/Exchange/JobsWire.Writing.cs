@@ -44,6 +44,9 @@ internal static partial class JobsWire
         writer.Text(names[9], report.By);
         writer.Text(names[10], report.CheckedBy);
         RecordsWire.WriteEvidence(writer, names[11], report.Evidence);
+        writer.Part(names[12], report.Start, CoolingWire.Write);
+        writer.Part(names[13], report.Impeller, CoolingWire.Write);
+        writer.Part(names[14], report.Bucket, CoolingWire.Write);
     }
 
     private static void Write(Utf8JsonWriter writer, VisitEvent one)

@@ -1,3 +1,4 @@
+using MarineService.Core.Cooling;
 using MarineService.Core.Fluids;
 using MarineService.Core.Jobs;
 using MarineService.Core.Procedures;
@@ -10,7 +11,8 @@ namespace MarineService.Core.Exchange;
 internal static partial class JobsWire
 {
     private static readonly MemberNames ReportMembers = new(
-        "format", "version", "card", "date", "events", "dial", "oil", "belt", "verdicts", "by", "checkedBy", "evidence");
+        "format", "version", "card", "date", "events", "dial", "oil", "belt", "verdicts", "by", "checkedBy", "evidence",
+        "start", "impeller", "bucketTest");
 
     private static readonly MemberNames EventMembers = new("step", "proofs", "found", "holds", "putDown", "takenUp");
     private static readonly MemberNames ProofMembers = new("holdPoint", "passed", "time", "missing", "note");
@@ -32,6 +34,9 @@ internal static partial class JobsWire
         Dictionary<string, bool> verdicts = new(StringComparer.Ordinal);
         (string? by, string? checkedBy) = (null, null);
         List<Evidence> evidence = [];
+        StartTimes? start = null;
+        ImpellerParts? impeller = null;
+        Func<LocalDate, EngineHours?, BucketTest>? bucket = null;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -49,16 +54,21 @@ internal static partial class JobsWire
                 case 8: ReadVerdicts(ref json, verdicts); break;
                 case 9: by = json.NotBlank(); break;
                 case 10: checkedBy = json.NotBlank(); break;
-                default: evidence = RecordsWire.ReadEvidence(ref json); break;
+                case 11: evidence = RecordsWire.ReadEvidence(ref json); break;
+                case 12: start = CoolingWire.ReadStart(ref json); break;
+                case 13: impeller = CoolingWire.ReadImpeller(ref json); break;
+                default: bucket = CoolingWire.ReadBucket(ref json); break;
             }
 
             json.EndMember();
         }
 
         DocumentHead.Check(ref json, seen, ReportMembers);
+        CoolingWire.CheckFitted(ref json, impeller, date);
         json.Require(ReportMembers, seen, 2, 3, 4);
         return json.FaultCount == 0 && card is not null && date is LocalDate day
             ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).WithNames(by, checkedBy, [.. evidence])
+                .Seen(start, impeller?.Build(day, dial), bucket?.Invoke(day, dial))
             : null;
     }
 

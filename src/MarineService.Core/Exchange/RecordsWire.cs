@@ -194,11 +194,7 @@ internal static partial class RecordsWire
 
         CheckUntil(ref json, parts);
 
-        if (parts.Impeller?.FittedOn is { } fitted && parts.Date is { } looked && fitted > looked)
-        {
-            json.NoteMeaning("/impeller/fittedOn", NodaTime.Text.LocalDatePattern.Iso.Format(fitted), "a date on or before the date of the inspection");
-        }
-
+        CoolingWire.CheckFitted(ref json, parts.Impeller, parts.Date);
         if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)
         {
             json.NoteMeaning("/deadSince", NodaTime.Text.LocalDatePattern.Iso.Format(dead), "a date on or before the date of the change");

@@ -90,10 +90,39 @@ public sealed partial class JobCard
         return Prepare(boat, fitted, Guard.NotNull(log), Guard.Date(day), task => ids.Contains(task.TaskId), conditions, book);
     }
 
-    private static Answer<JobCard> Prepare(
-        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, Func<TaskDue, bool> belongs, JobConditions? conditions, ProcedureBook? book)
+    /// <summary>The card that a report names, also when some of its tasks stand in the log already because half of the visit was entered.</summary>
+    /// <param name="boat">The boat and its engines.</param>
+    /// <param name="log">What was read and done.</param>
+    /// <param name="report">A report of a visit.</param>
+    /// <param name="conditions">Weather and boat, as for the card; not stated when null.</param>
+    /// <param name="book">Which procedure does which task, as for the card; the usual ones when null.</param>
+    /// <returns>The card; not known when the report names none of this boat.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="boat"/>, <paramref name="log"/> or <paramref name="report"/> is null.</exception>
+    /// <exception cref="ArgumentException">A task refers to one that is not there.</exception>
+    public static Answer<JobCard> PrepareAgain(
+        BoatSpecification boat, ServiceLog log, VisitReport report, JobConditions? conditions = null, ProcedureBook? book = null)
     {
-        TaskDue[] due = [.. log.DueList(engine.Specification, day, engine.Id).MostUrgentFirst.Where(belongs)];
+        Guard.NotNull(boat);
+        Guard.NotNull(log);
+        string id = Guard.NotNull(report).CardId;
+        foreach (FittedEngine engine in boat.Engines)
+        {
+            string start = $"{boat.Boat.Name}/{engine.Id}/{LocalDatePattern.Iso.Format(report.Day)}/";
+            string[] tasks = id.StartsWith(start, StringComparison.Ordinal) ? id.Substring(start.Length).Split('+') : [];
+            if (tasks.Length > 0 && tasks.All(task => engine.Specification.Tasks.Any(one => one.Id == task))
+                && Prepare(boat, engine, log, report.Day, task => tasks.Contains(task.TaskId), conditions, book) is { IsKnown: true } card && card.Value.Id == id)
+            {
+                return card;
+            }
+        }
+
+        return Answer.NotKnown<JobCard>($"A report of {boat}: this one names card '{id}'.");
+    }
+
+    private static Answer<JobCard> Prepare(
+        BoatSpecification boat, FittedEngine engine, ServiceLog log, LocalDate day, Predicate<TaskDue> belongs, JobConditions? conditions, ProcedureBook? book)
+    {
+        TaskDue[] due = log.DueList(engine.Specification, day, engine.Id).MostUrgentOf(belongs);
         ProcedureBook known = book ?? ProcedureBook.Usual;
         JobTask[] tasks = [.. due.Select(task => new JobTask(task, known.Find(task.TaskId), due.FirstOrDefault(other => other.Task.Includes.Contains(task.TaskId) && known.Find(other.TaskId) is not null)?.TaskId))];
         Procedure[] parts = [.. tasks.Where(task => task.How is not null).Select(task => task.How!.Procedure).Distinct()];

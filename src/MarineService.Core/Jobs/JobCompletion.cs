@@ -16,7 +16,10 @@ public sealed class JobCompletion
     /// <summary>The log with the entries; the log as it was when nothing was proved.</summary>
     public ServiceLog Log { get; }
 
-    /// <summary>The entries, one for each task that was done; none when the visit is not proved.</summary>
+    /// <summary>
+    /// The entries: one for each task that is proved, and the readings of the raw-water side; none when nothing is proved. What stands
+    /// in the log already, because an earlier report of the same visit was entered, is not entered twice.
+    /// </summary>
     public IReadOnlyList<LogEntry> Entries { get; }
 
     /// <summary>Whether the visit was entered.</summary>
@@ -39,21 +42,25 @@ public sealed class JobCompletion
         Guard.NotNull(proof);
         Guard.NotNull(log);
         JobCard card = proof.Card;
-        LogEntry[] entries = proof.IsProved
-            ? [.. card.Tasks.Where(task => task.CoveredBy is null && IsDone(task, proof)).Select(task => Entry(task, proof))]
-            : [];
+        LogEntry[] entries = proof.ProvedTasks.Count == 0 ? []
+            : [.. proof.ProvedTasks.Select(task => Fact(task, proof)).Concat(Readings(proof.Measurements)).Where(fact => !IsKnown(fact, log, card.Engine.Id)).Select(fact => Entry(fact, proof))];
         ServiceLog after = entries.Length == 0 ? log : ServiceLog.Of([.. log.Entries, .. entries]);
         LogEntry[] entered = [.. after.Entries.Skip(log.Entries.Count)];
         return new(proof, after, entered, after.DueList(card.Engine.Specification, proof.Measurements.Work.Day, card.Engine.Id));
     }
 
-    private static bool IsDone(JobTask task, JobProof proof) =>
-        task.How is TaskProcedure how && how.ProvedBy.All(proof.Measurements.Work.HasDone);
+    private static IEnumerable<ServiceFact> Readings(JobMeasurements given) => new ServiceFact?[] { given.Impeller, given.Bucket }.OfType<ServiceFact>();
 
-    private static LogEntry Entry(JobTask task, JobProof proof)
+    /// <summary>Whether the same thing of the same day stands in the log.</summary>
+    private static bool IsKnown(ServiceFact fact, ServiceLog log, string engine) => log.Standing().Any(entry =>
+        entry.Scope == engine && entry.Fact is ServiceFact known && known.GetType() == fact.GetType() && known.Date == fact.Date && TaskOf(known) == TaskOf(fact));
+
+    private static string? TaskOf(ServiceFact fact) => fact is Completion done ? done.TaskId : (fact as Fluids.OilChangeRecord)?.TaskId;
+
+    private static LogEntry Entry(ServiceFact fact, JobProof proof)
     {
         JobMeasurements given = proof.Measurements;
-        LogEntry entry = LogEntry.Of(Fact(task, proof)).For(proof.Card.Engine.Id).WithEvidence([.. given.Evidence])
+        LogEntry entry = LogEntry.Of(fact).For(proof.Card.Engine.Id).WithEvidence([.. given.Evidence])
             .WithNote($"Card {proof.Card.Id}.");
         entry = given.By is string by ? entry.DoneBy(by) : entry;
         return given.CheckedBy is string checker ? entry.WithChecker(checker) : entry;
@@ -62,7 +69,7 @@ public sealed class JobCompletion
     private static ServiceFact Fact(JobTask task, JobProof proof)
     {
         JobMeasurements given = proof.Measurements;
-        NodaTime.LocalDate day = given.Work.Day;
+        NodaTime.LocalDate day = proof.DayOf(task);
         return task.TaskId == proof.Card.Engine.Specification.OilTaskId && given.Oil is not null
                 ? Fluids.OilChangeRecord.Of(task.TaskId, day, given.Oil.Told, given.Dial)
             : !task.NeedsVerdict ? Completion.Of(task.TaskId, day, given.Dial)

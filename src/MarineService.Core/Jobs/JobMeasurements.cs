@@ -17,6 +17,7 @@ public sealed class JobMeasurements
     {
         (Oil, Belt, Start, Dial, Verdicts) = (other.Oil, other.Belt, other.Start, other.Dial, other.Verdicts);
         (By, CheckedBy, Evidence) = (other.By, other.CheckedBy, other.Evidence);
+        (Impeller, Bucket) = (other.Impeller, other.Bucket);
     }
 
     /// <summary>The steps in real order.</summary>
@@ -30,6 +31,12 @@ public sealed class JobMeasurements
 
     /// <summary>Water and pressure in the first seconds of the run, or null.</summary>
     public StartReport? Start { get; private set; }
+
+    /// <summary>What was seen on the impeller that came out, or null.</summary>
+    public ImpellerInspection? Impeller { get; private set; }
+
+    /// <summary>The bucket test, or null.</summary>
+    public BucketTest? Bucket { get; private set; }
 
     /// <summary>What the hour meter showed, or null.</summary>
     public EngineHours? Dial { get; private set; }
@@ -69,6 +76,18 @@ public sealed class JobMeasurements
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="start"/> is null.</exception>
     public JobMeasurements With(StartReport start) => new(this) { Start = Guard.NotNull(start) };
+
+    /// <summary>A copy with what was seen on the impeller that came out.</summary>
+    /// <param name="impeller">The inspection.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="impeller"/> is null.</exception>
+    public JobMeasurements With(ImpellerInspection impeller) => new(this) { Impeller = Guard.NotNull(impeller) };
+
+    /// <summary>A copy with a bucket test.</summary>
+    /// <param name="bucket">The test.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="bucket"/> is null.</exception>
+    public JobMeasurements With(BucketTest bucket) => new(this) { Bucket = Guard.NotNull(bucket) };
 
     /// <summary>A copy with the hour meter's dial.</summary>
     /// <param name="dial">What it showed.</param>

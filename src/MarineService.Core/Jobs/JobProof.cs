@@ -6,7 +6,7 @@ using MarineService.Core.Procedures;
 namespace MarineService.Core.Jobs;
 
 /// <summary>One verdict on a visit, and everything that stands against it.</summary>
-public sealed class JobProof
+public sealed partial class JobProof
 {
     private JobProof(JobCard card, JobMeasurements measurements, Finding[] findings) =>
         (Card, Measurements, Findings) = (card, measurements, Array.AsReadOnly(findings));
@@ -41,16 +41,23 @@ public sealed class JobProof
             return new(card, measurements, [JobRules.OtherCard.On($"card '{card.Id}'", Figure.Of("proof", work.Procedure.Id))]);
         }
 
+        if (work.IsPutDown)
+        {
+            return OfPutDown(card, measurements);
+        }
+
         IEnumerable<Finding> all =
             Steps(work).Concat(Dial(measurements)).Concat(Oil(card, measurements)).Concat(Belt(card, measurements))
-                .Concat(measurements.Start?.Findings ?? []).Concat(Verdicts(card, measurements));
-        return new(card, measurements, [.. all.OrderByDescending(finding => finding.Severity)]);
+                .Concat(JobWater.FindingsOf(card, measurements)).Concat(Verdicts(card, measurements));
+        JobProof proof = new(card, measurements, [.. all.OrderByDescending(finding => finding.Severity)]);
+        proof.ProvedTasks = proof.IsProved ? [.. card.Tasks.Where(task => task.CoveredBy is null && IsDone(task, work))] : [];
+        return proof;
     }
 
     internal static JobProof Refused(JobCard card, JobMeasurements measurements, Finding[] findings) =>
         new(card, measurements, [.. findings.OrderByDescending(finding => finding.Severity)]);
 
-    /// <summary>Enters the visit. Nothing is entered as done that was not proved.</summary>
+    /// <summary>Enters the visit, or the tasks of it that are proved. Nothing is entered as done that was not proved.</summary>
     /// <param name="log">The log, which is not changed.</param>
     /// <returns>The longer log and the next due points; without a proof the log as it was.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="log"/> is null.</exception>
@@ -77,16 +84,17 @@ public sealed class JobProof
     /// <returns>Invariant text.</returns>
     public override string ToString() => IsProved
         ? "Proved."
+        : ProvedTasks.Count > 0
+        ? $"Put down: proved {string.Join(", ", ProvedTasks.Select(task => task.TaskId))}; open {string.Join(", ", OpenTasks.Select(task => task.TaskId))}."
         : FormattableString.Invariant($"Not proved: {Findings.Count(finding => finding.Severity >= Severity.Act)} things stand against it.");
 
-    private static IEnumerable<Finding> Steps(WorkRecord work)
-    {
-        foreach (ProcedureStep step in work.ToDo)
-        {
-            yield return JobRules.StepOpen.On($"step '{step.Id}'", Figure.Of("step", step.Text));
-        }
+    private static IEnumerable<Finding> Steps(WorkRecord work) => work.ToDo.Select(StepOpen).Concat(Refused(work)).Concat(work.LeftOpen());
 
-        // What was refused and came right later is history; what never came right stands.
+    private static Finding StepOpen(ProcedureStep step) => JobRules.StepOpen.On($"step '{step.Id}'", Figure.Of("step", step.Text));
+
+    /// <summary>What was refused and came right later is history; what never came right stands.</summary>
+    private static IEnumerable<Finding> Refused(WorkRecord work)
+    {
         HashSet<string> told = new(StringComparer.Ordinal);
         foreach (WorkEvent refused in work.Events.Where(one => one.Check is { IsAllowed: false } && !work.HasDone(one.Text)))
         {
@@ -99,11 +107,6 @@ public sealed class JobProof
         foreach (WorkEvent harm in work.Events.Where(one => one.Check is { Verdict: StepVerdict.Forbidden } && work.HasDone(one.Text) && told.Add($"harm {one.Text}")))
         {
             yield return JobRules.TriedTooSoon.On($"step '{harm.Text}'");
-        }
-
-        foreach (Finding left in work.LeftOpen())
-        {
-            yield return left;
         }
     }
 
@@ -163,6 +166,14 @@ public sealed class JobProof
             yield return NotGiven($"whether '{task.TaskId}' passed");
         }
 
+        foreach (Finding strange in StrangeVerdicts(card, measurements))
+        {
+            yield return strange;
+        }
+    }
+
+    private static IEnumerable<Finding> StrangeVerdicts(JobCard card, JobMeasurements measurements)
+    {
         foreach (string strange in measurements.Verdicts.Keys.Where(id => !card.Tasks.Any(task => task.TaskId == id && task.Due.Task.Action == Scheduling.TaskAction.Inspect)))
         {
             yield return JobRules.StrangeVerdict.On("verdict", Figure.Of("task", strange));

@@ -42,4 +42,25 @@ public static class JobRules
     public static FindingRule DoesNotFit { get; } = new(
         "JOB-008", Severity.Act, "What is reported fits the card",
         "does not fit: {what}", Citation.ProjectChoice, "Correct the report.");
+
+    /// <summary>The visit was put down before a task of it was done.</summary>
+    public static FindingRule TaskOpen { get; } = new(
+        "JOB-021", Severity.Act, "Every task of the card is done",
+        "is open: {what}", Citation.CommonPractice, "Take the work up again; it is due as before.");
+
+    /// <summary>The impeller's account is short of rubber, and the steps say that nothing is missing.</summary>
+    public static FindingRule PiecesNotSought { get; } = new(
+        "JOB-022", Severity.Stop, "Missing rubber is looked for",
+        "the account of its vanes is short ({account}), and the steps say that nothing is missing", Citation.CommonPractice,
+        "Look for the pieces downstream to the heat exchanger and back to the strainer before the engine runs.");
+
+    /// <summary>An impeller passed that has to be replaced by what was seen on it.</summary>
+    public static FindingRule VerdictContradicted { get; } = new(
+        "JOB-023", Severity.Act, "A verdict fits what was seen",
+        "was said to have passed, and what was seen says otherwise: {what}", Citation.ProjectChoice, "Correct the verdict or the inspection.");
+
+    /// <summary>A measurement could not be judged.</summary>
+    public static FindingRule NotJudged { get; } = new(
+        "JOB-024", Severity.Note, "What is measured can be judged",
+        "is recorded and not judged; what would settle it: {what}", Citation.ProjectChoice);
 }

@@ -24,6 +24,7 @@ public sealed class ProcedureBook
         .With(TaskProcedure.Of("belt-inspect", ServiceProcedures.BeltInspection, "feel-idlers", "belt-on"))
         .With(TaskProcedure.Of("belt-replace", ServiceProcedures.BeltReplacement, "belt-on", "load-run"))
         .With(TaskProcedure.Of("fuel-filter", ServiceProcedures.FuelFilter, "fuel-filter-on", "fuel-close", "look-for-leaks"))
+        .With(TaskProcedure.Of("coolant", ServiceProcedures.Coolant, "coolant-drain", "coolant-strength", "coolant-fill", "coolant-level"))
         .With(TaskProcedure.Of("raw-water-drain", ServiceProcedures.LayUp, "open-raw-drains", "close-raw-drains"))
         .With(TaskProcedure.Of("fogging", ServiceProcedures.LayUp, "fog-cylinders"))
         .With(TaskProcedure.Of("first-run", ServiceProcedures.Commissioning, "proof-start", "load-run"));
@@ -40,6 +41,12 @@ public sealed class ProcedureBook
         Guard.NotNull(task);
         return new([.. _tasks.Where(one => one.TaskId != task.TaskId), task]);
     }
+
+    /// <summary>A copy with a page more, such as the engine's own manual gives it; its tasks replace those of the same id.</summary>
+    /// <param name="page">A procedure and the tasks that it does.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="page"/> is null.</exception>
+    public ProcedureBook With(ProcedurePage page) => Guard.NotNull(page).Tasks.Aggregate(this, (book, task) => book.With(task));
 
     /// <summary>How a task is done.</summary>
     /// <param name="taskId">The task's id.</param>

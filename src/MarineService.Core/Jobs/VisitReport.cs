@@ -1,4 +1,5 @@
 using MarineService.Core.Belts;
+using MarineService.Core.Cooling;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.Procedures;
@@ -18,6 +19,7 @@ public sealed class VisitReport
     {
         (Dial, Oil, Belt, Verdicts) = (other.Dial, other.Oil, other.Belt, other.Verdicts);
         (By, CheckedBy, Evidence) = (other.By, other.CheckedBy, other.Evidence);
+        (Start, Impeller, Bucket) = (other.Start, other.Impeller, other.Bucket);
     }
 
     /// <summary>The card's id.</summary>
@@ -50,6 +52,15 @@ public sealed class VisitReport
     /// <summary>Photos and receipts.</summary>
     public IReadOnlyList<Evidence> Evidence { get; private set; } = [];
 
+    /// <summary>What was seen after the start, or null.</summary>
+    public StartTimes? Start { get; private set; }
+
+    /// <summary>What was seen on the impeller that came out, or null.</summary>
+    public ImpellerInspection? Impeller { get; private set; }
+
+    /// <summary>The bucket test, or null.</summary>
+    public BucketTest? Bucket { get; private set; }
+
     /// <summary>A report.</summary>
     /// <param name="cardId">The card's id; not blank.</param>
     /// <param name="day">The first day of work, from 1900 to 2199.</param>
@@ -81,6 +92,17 @@ public sealed class VisitReport
             Verdicts = (verdicts ?? Verdicts).ToDictionary(one => one.Key, one => one.Value, StringComparer.Ordinal),
         };
 
+    /// <summary>A copy with what was seen of the raw water.</summary>
+    /// <param name="start">What was seen after the start, or null.</param>
+    /// <param name="impeller">What was seen on the impeller that came out, on the report's day; null when nothing.</param>
+    /// <param name="bucket">The bucket test, of the report's day; null when there was none.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentException">The inspection or the test is of another day than the report.</exception>
+    public VisitReport Seen(StartTimes? start = null, ImpellerInspection? impeller = null, BucketTest? bucket = null) =>
+        impeller is not null && impeller.Date != Day ? throw new ArgumentException("Must be of the report's day.", nameof(impeller))
+        : bucket is not null && bucket.Date != Day ? throw new ArgumentException("Must be of the report's day.", nameof(bucket))
+        : new(this) { Start = start, Impeller = impeller, Bucket = bucket };
+
     /// <summary>A copy with who did it, who checked it, and what proves it.</summary>
     /// <param name="by">Who did it, or null.</param>
     /// <param name="checkedBy">Who checked it, or null.</param>
@@ -109,6 +131,14 @@ public sealed class VisitReport
         given = By is not null ? given.DoneBy(By) : given;
         given = CheckedBy is not null ? given.WithChecker(CheckedBy) : given;
         given = Verdicts.Aggregate(given, (all, one) => all.Inspected(one.Key, one.Value));
+        given = Impeller is not null ? given.With(Impeller) : given;
+        given = Bucket is not null ? given.With(Bucket) : given;
+        if (Start?.ReportFor(card.Engine.Specification.RawWater?.Circuit) is Answer<StartReport> watched)
+        {
+            strange.AddRange(watched.Missing.Select(fault => Unfit("start", fault)));
+            given = watched.IsKnown ? given.With(watched.Value) : given;
+        }
+
         if (Belt.Count > 0)
         {
             Answer<BeltRouting> lies = card.Engine.Specification.BeltDrive is BeltDrive drive
@@ -173,5 +203,5 @@ public sealed class VisitReport
         return work;
     }
 
-    private static Finding Unfit(string subject, string what) => JobRules.DoesNotFit.On(subject, Figure.Of("what", what));
+    private static Finding Unfit(string subject, string what) => JobRules.DoesNotFit.On(subject, Figure.Of("what", what.TrimEnd('.')));
 }

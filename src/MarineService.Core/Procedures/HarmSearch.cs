@@ -12,22 +12,24 @@ internal sealed class HarmSearch
     internal HarmSearch(StepGraph graph, Circumstances circumstances)
     {
         _graph = graph;
-        uint[] sets = [.. graph.Steps.Select(step => StepEffects.Sets(step.Acts))];
-        uint[] clears = [.. graph.Steps.Select(step => StepEffects.Clears(step.Acts))];
-        int[] acting = [.. Enumerable.Range(0, graph.Count).Where(index => graph.Steps[index].Acts.Count > 0)];
+        List<Actor> acting = [];
+        ulong acts = 0;
+        for (int step = 0; step < graph.Count; step++)
+        {
+            if (graph.Steps[step].Acts.Count > 0)
+            {
+                Actor actor = new(step, graph.Steps[step], circumstances);
+                acting.Add(actor);
+                acts |= actor.Acts;
+            }
+        }
+
         List<Watch> watches = [];
         foreach (HarmRule rule in HarmRule.All)
         {
-            int[] actors = !rule.AppliesIn(circumstances) ? []
-                : [.. acting.Where(index => graph.Steps[index].Acts.Contains(rule.Act) && !MakesItself(graph.Steps[index], rule))];
-            if (actors.Length > 0)
+            if ((acts & Actor.Bit(rule.Act)) != 0 && rule.AppliesIn(circumstances) && Watch.Of(rule, acting) is Watch watch)
             {
-                uint bit = StepEffects.Bit(rule.State);
-                watches.Add(new Watch(
-                    rule,
-                    actors,
-                    [.. acting.Where(index => ((rule.MustHold ? sets : clears)[index] & bit) != 0 && IsSure(graph.Steps[index], rule, circumstances))],
-                    [.. acting.Where(index => ((rule.MustHold ? clears : sets)[index] & bit) != 0)]));
+                watches.Add(watch);
             }
         }
 
@@ -38,6 +40,7 @@ internal sealed class HarmSearch
     internal IReadOnlyList<Watch> Watches { get; }
 
     /// <summary>Every step whose act an order could put where it does harm, with the step that could come right before; -1 when nothing makes it right.</summary>
+    /// <remarks>Edges may be added between two of its answers: what an edge keeps apart is not told any more.</remarks>
     internal IEnumerable<(int Step, int Undoing)> HarmsOf(Watch watch)
     {
         foreach (int step in watch.Actors)
@@ -60,6 +63,11 @@ internal sealed class HarmSearch
     /// <summary>Whether an earlier act of the same step makes things right: a sniff before the switch.</summary>
     internal static bool MakesItself(ProcedureStep step, HarmRule rule)
     {
+        if (step.Acts.Count == 1)
+        {
+            return false;
+        }
+
         uint bit = StepEffects.Bit(rule.State);
         foreach (StepAct act in step.Acts)
         {
@@ -68,7 +76,7 @@ internal sealed class HarmSearch
                 return false;
             }
 
-            if (((rule.MustHold ? StepEffects.Sets([act]) : StepEffects.Clears([act])) & bit) != 0)
+            if (((rule.MustHold ? StepEffects.Set(act) : StepEffects.Cleared(act)) & bit) != 0)
             {
                 return true;
             }
@@ -90,19 +98,75 @@ internal sealed class HarmSearch
         return false;
     }
 
-    /// <summary>Whether a step is done wherever the rule matters: it is always needed, or needed in the rule's own circumstance.</summary>
-    private static bool IsSure(ProcedureStep step, HarmRule rule, Circumstances circumstances) =>
-        step.IsNeeded(circumstances) == true || (step.Condition is not null && step.Condition == rule.OnlyIf && step.ConditionHolds);
-
     /// <summary>A rule with the steps that act under it, those that make its state right, and those that undo it.</summary>
-    internal sealed class Watch(HarmRule rule, int[] actors, int[] making, int[] undoing)
+    internal sealed class Watch
     {
-        internal HarmRule Rule { get; } = rule;
+        private Watch(HarmRule rule) => Rule = rule;
 
-        internal int[] Actors { get; } = actors;
+        internal HarmRule Rule { get; }
 
-        internal int[] Making { get; } = making;
+        internal List<int> Actors { get; } = [];
 
-        internal int[] Undoing { get; } = undoing;
+        internal List<int> Making { get; } = [];
+
+        internal List<int> Undoing { get; } = [];
+
+        /// <summary>Null when no step acts under the rule.</summary>
+        internal static Watch? Of(HarmRule rule, List<Actor> acting)
+        {
+            Watch watch = new(rule);
+            uint state = StepEffects.Bit(rule.State);
+            ulong act = Actor.Bit(rule.Act);
+            foreach (Actor actor in acting)
+            {
+                if ((actor.Acts & act) != 0 && !MakesItself(actor.Step, rule))
+                {
+                    watch.Actors.Add(actor.Number);
+                }
+
+                if (((rule.MustHold ? actor.Sets : actor.Clears) & state) != 0 && actor.IsSureFor(rule))
+                {
+                    watch.Making.Add(actor.Number);
+                }
+
+                if (((rule.MustHold ? actor.Clears : actor.Sets) & state) != 0)
+                {
+                    watch.Undoing.Add(actor.Number);
+                }
+            }
+
+            return watch.Actors.Count > 0 ? watch : null;
+        }
+    }
+
+    /// <summary>A step that acts: what it does as bits, and whether it is sure to be done.</summary>
+    internal sealed class Actor
+    {
+        private readonly bool _isNeeded;
+
+        internal Actor(int number, ProcedureStep step, Circumstances circumstances)
+        {
+            (Number, Step, Sets, Clears) = (number, step, StepEffects.Sets(step.Acts), StepEffects.Clears(step.Acts));
+            _isNeeded = step.IsNeeded(circumstances) == true;
+            for (int i = 0; i < step.Acts.Count; i++)
+            {
+                Acts |= Bit(step.Acts[i]);
+            }
+        }
+
+        internal int Number { get; }
+
+        internal ProcedureStep Step { get; }
+
+        internal uint Sets { get; }
+
+        internal uint Clears { get; }
+
+        internal ulong Acts { get; }
+
+        internal static ulong Bit(StepAct act) => 1UL << (int)act;
+
+        /// <summary>Whether it is done wherever the rule matters: it is always needed, or needed in the rule's own circumstance.</summary>
+        internal bool IsSureFor(HarmRule rule) => _isNeeded || (Step.Condition is not null && Step.Condition == rule.OnlyIf && Step.ConditionHolds);
     }
 }

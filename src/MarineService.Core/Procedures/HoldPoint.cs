@@ -8,6 +8,9 @@ namespace MarineService.Core.Procedures;
 /// <remarks>Two are equal when all parts are.</remarks>
 public sealed record HoldPoint
 {
+    internal const double LeastOfMinutes = 1 / 60.0;
+    internal const double MostOfMinutes = 1440;
+
     private readonly double _leastMinutes;
 
     private HoldPoint(string id, string text, double leastMinutes, bool countsToZero, bool isWritten) =>
@@ -46,8 +49,10 @@ public sealed record HoldPoint
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">An argument is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="least"/> is outside its range.</exception>
-    public static HoldPoint Lasting(string id, string text, Duration least) => new(
-        Guard.NotBlank(id), Guard.NotBlank(text), Guard.InRange(Canonical.Seconds(least) / 60, 1 / 60.0, 1440, "min", nameof(least)), false, false);
+    public static HoldPoint Lasting(string id, string text, Duration least) =>
+        LastingMinutes(Guard.NotBlank(id), Guard.NotBlank(text), Guard.InRange(Canonical.Seconds(least) / 60, LeastOfMinutes, MostOfMinutes, "min", nameof(least)));
+
+    internal static HoldPoint LastingMinutes(string id, string text, double least) => new(id, text, least, false, false);
 
     /// <summary>A hold point whose count of missing things must be nought: vanes, tools, plugs.</summary>
     /// <param name="id">Its name; not blank.</param>

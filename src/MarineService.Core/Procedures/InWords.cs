@@ -20,6 +20,8 @@ internal static class InWords
         ServiceState.BeltOff => "belt off",
         ServiceState.RawSideOpen => "raw-water side open",
         ServiceState.FuelOpen => "fuel system open",
+        ServiceState.CoolantOpen => "coolant's circuit open",
+        ServiceState.CoolantUnproved => "coolant level not proved after a run",
         ServiceState.AtRest => "engine put to rest for the winter",
         _ => "battery charging",
     };

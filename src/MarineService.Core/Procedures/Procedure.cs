@@ -117,7 +117,7 @@ public sealed class Procedure
         Guard.NotNull(circumstances);
         RefuseUnworkable(nameof(circumstances));
         Circumstances all = Circumstances.Join(circumstances, nameof(circumstances));
-        return WithoutSteps(step => step.IsNeeded(all) == false, step => step.IsNeeded(all) == true ? step.WithoutCondition() : step) is { Count: > 0 } steps
+        return WithoutSteps(step => step.IsNeeded(all) == false, step => step.Condition is not null && step.IsNeeded(all) == true ? step.WithoutCondition() : step) is { Count: > 0 } steps
             ? new(Id, Title, steps, Source, all)
             : throw new ArgumentException("No step is needed in these circumstances.", nameof(circumstances));
     }
@@ -136,7 +136,7 @@ public sealed class Procedure
             throw new InvalidOperationException(finding.Message(DisplayUnits.Metric));
         }
 
-        return [.. Graph.Sorted.Select(index => Steps[index])];
+        return Graph.InOrder();
     }
 
     /// <summary>Whether one step must always come before another.</summary>
@@ -158,21 +158,24 @@ public sealed class Procedure
     private System.Collections.ObjectModel.ReadOnlyCollection<ProcedureStep> WithoutSteps(Func<ProcedureStep, bool> isLeftOut, Func<ProcedureStep, ProcedureStep> kept)
     {
         Dictionary<string, string[]> left = new(StringComparer.Ordinal);
-        List<ProcedureStep> steps = [];
-        foreach (ProcedureStep step in Graph.Sorted.Select(index => Steps[index]))
+        ProcedureStep?[] steps = new ProcedureStep?[Steps.Count];
+        foreach (int index in Graph.Sorted)
         {
-            string[] before = [.. step.Predecessors.SelectMany(id => left.TryGetValue(id, out string[]? over) ? over : [id]).Distinct(StringComparer.Ordinal)];
+            ProcedureStep step = Steps[index];
+            string[]? before = left.Count > 0 && step.Predecessors.Any(left.ContainsKey)
+                ? [.. step.Predecessors.SelectMany(id => left.TryGetValue(id, out string[]? over) ? over : [id]).Distinct(StringComparer.Ordinal)]
+                : null;
             if (isLeftOut(step))
             {
-                left[step.Id] = before;
+                left[step.Id] = before ?? [.. step.Predecessors];
             }
             else
             {
-                steps.Add(kept(step).After((IEnumerable<string>)before));
+                steps[index] = before is null ? kept(step) : kept(step).AfterOnly(before);
             }
         }
 
-        return Array.AsReadOnly<ProcedureStep>([.. steps.OrderBy(step => Graph.IndexOf(step.Id))]);
+        return Array.AsReadOnly<ProcedureStep>([.. steps.OfType<ProcedureStep>()]);
     }
 
     internal int IndexOf(string id)

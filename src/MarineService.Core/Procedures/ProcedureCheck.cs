@@ -13,30 +13,42 @@ internal static class ProcedureCheck
             findings.Add(ProcedureRules.Circle.On($"procedure '{procedure.Id}'", Figure.Of("circle", string.Join(" -> ", circle))));
         }
 
-        HashSet<int> reached = [.. graph.Sorted];
-        for (int i = 0; i < graph.Count; i++)
+        if (graph.Sorted.Count < graph.Count)
         {
-            ProcedureStep step = procedure.Steps[i];
-            findings.AddRange(step.Predecessors.Where(id => graph.IndexOf(id) < 0)
-                .Select(id => ProcedureRules.UnknownStep.On(Subject(step), Figure.Of("missing step", id))));
-            if (!reached.Contains(i))
+            findings.AddRange(NeverDone(graph));
+            return findings.AsReadOnly();
+        }
+
+        HarmSearch search = new(graph, procedure.Circumstances);
+        foreach (HarmSearch.Watch watch in search.Watches)
+        {
+            foreach ((int step, int undoing) in search.HarmsOf(watch))
             {
-                findings.Add(ProcedureRules.Unreachable.On(Subject(step)));
+                findings.Add(Harmful(graph, watch.Rule, step, undoing));
             }
         }
 
-        if (findings.Count == 0)
-        {
-            HarmSearch search = new(graph, procedure.Circumstances);
-            findings.AddRange(search.Watches.SelectMany(watch => search.HarmsOf(watch).Select(harm => Harmful(graph, watch.Rule, harm.Step, harm.Undoing))));
-            findings.AddRange(OpenAccesses(graph));
-        }
-
+        findings.AddRange(OpenAccesses(graph));
         return findings.AsReadOnly();
     }
 
-    private static IEnumerable<int> Where(StepGraph graph, Func<ProcedureStep, bool> test) =>
-        Enumerable.Range(0, graph.Count).Where(index => test(graph.Steps[index]));
+    private static IEnumerable<Finding> NeverDone(StepGraph graph)
+    {
+        HashSet<int> reached = [.. graph.Sorted];
+        for (int i = 0; i < graph.Count; i++)
+        {
+            ProcedureStep step = graph.Steps[i];
+            foreach (string id in step.Predecessors.Where(id => graph.IndexOf(id) < 0))
+            {
+                yield return ProcedureRules.UnknownStep.On(Subject(step), Figure.Of("missing step", id));
+            }
+
+            if (!reached.Contains(i))
+            {
+                yield return ProcedureRules.Unreachable.On(Subject(step));
+            }
+        }
+    }
 
     private static Finding Harmful(StepGraph graph, HarmRule rule, int step, int undoing) => ProcedureRules.HarmfulOrder.On(
         Subject(graph.Steps[step]),
@@ -48,11 +60,12 @@ internal static class ProcedureCheck
 
     private static IEnumerable<Finding> OpenAccesses(StepGraph graph)
     {
-        IEnumerable<string> accesses = graph.Steps.SelectMany(step => new[] { step.Opens, step.Closes }).OfType<string>().Distinct(StringComparer.Ordinal);
+        int[] moving = [.. Enumerable.Range(0, graph.Count).Where(index => graph.Steps[index].Opens is not null || graph.Steps[index].Closes is not null)];
+        IEnumerable<string> accesses = moving.SelectMany(index => new[] { graph.Steps[index].Opens, graph.Steps[index].Closes }).OfType<string>().Distinct(StringComparer.Ordinal);
         foreach (string access in accesses)
         {
-            int[] opening = [.. Where(graph, step => step.Opens == access)];
-            int[] closing = [.. Where(graph, step => step.Closes == access)];
+            int[] opening = Array.FindAll(moving, index => graph.Steps[index].Opens == access);
+            int[] closing = Array.FindAll(moving, index => graph.Steps[index].Closes == access);
             bool whole = opening.Length == 1 && closing.Length == 1 && graph.Precedes(opening[0], closing[0]);
             if (!whole)
             {
@@ -62,5 +75,5 @@ internal static class ProcedureCheck
         }
     }
 
-    private static string Subject(ProcedureStep step) => $"step '{step.Id}'";
+    internal static string Subject(ProcedureStep step) => $"step '{step.Id}'";
 }

@@ -6,134 +6,48 @@ internal static class ProcedureMerge
     internal static IReadOnlyList<ProcedureStep> Of(IReadOnlyList<Procedure> procedures, out Circumstances circumstances)
     {
         circumstances = procedures.Aggregate(Circumstances.Unknown, (known, one) => known.Join(one.Circumstances, nameof(procedures)));
-        Dictionary<string, string> joined = JoinedIds(procedures);
-        List<ProcedureStep> steps = Unite(procedures, joined);
-        if (steps.Count > Procedure.MostSteps)
-        {
-            throw new ArgumentException(FormattableString.Invariant($"Together they have {steps.Count} steps; {Procedure.MostSteps} are the most."), nameof(procedures));
-        }
-
-        steps = ReplaceBeatsInspect(steps);
-        StepGraph graph = new(steps);
+        StepGraph graph = new(StepUnion.Of(procedures));
         if (graph.Sorted.Count < graph.Count)
         {
-            return steps.AsReadOnly();
+            return graph.Steps;
         }
 
-        HarmSearch search = new(graph, circumstances);
-        KeepApart(graph, search);
+        graph = ReplaceBeatsInspect(graph);
+        KeepApart(graph, new HarmSearch(graph, circumstances));
         CloseInReverse(graph);
-        KeepApart(graph, search);
-        ProcedureStep[] whole = [.. Enumerable.Range(0, graph.Count).Select(i => steps[i].After(graph.PredecessorsOf(i).Select(before => steps[before].Id)))];
-        StepGraph ordered = new(whole);
-        return Array.AsReadOnly<ProcedureStep>([.. ordered.Sorted.Select(index => whole[index])]);
-    }
-
-    /// <summary>Steps of one id are one step; so are all openings, and all closings, of one access.</summary>
-    private static Dictionary<string, string> JoinedIds(IReadOnlyList<Procedure> procedures)
-    {
-        Dictionary<string, string> name = new(StringComparer.Ordinal);
-        IEnumerable<IGrouping<string, ProcedureStep>> accesses = procedures.SelectMany(one => one.Steps)
-            .Where(step => step.Opens is not null || step.Closes is not null)
-            .GroupBy(step => step.Opens is null ? $"closes {step.Closes}" : $"opens {step.Opens}", StringComparer.Ordinal);
-        foreach (IGrouping<string, ProcedureStep> access in accesses)
-        {
-            string first = access.Select(step => step.Id).OrderBy(id => id, StringComparer.Ordinal).First();
-            foreach (ProcedureStep step in access)
-            {
-                name[step.Id] = first;
-            }
-        }
-
-        return name;
-    }
-
-    private static List<ProcedureStep> Unite(IReadOnlyList<Procedure> procedures, Dictionary<string, string> joined)
-    {
-        string Name(string id) => joined.TryGetValue(id, out string? other) ? other : id;
-        Dictionary<string, double> place = new(StringComparer.Ordinal);
-        foreach (Procedure procedure in procedures)
-        {
-            for (int i = 0; i < procedure.Steps.Count; i++)
-            {
-                string name = Name(procedure.Steps[i].Id);
-                double here = (double)i / procedure.Steps.Count;
-                place[name] = place.TryGetValue(name, out double before) ? Math.Min(before, here) : here;
-            }
-        }
-
-        List<ProcedureStep> steps = [];
-        foreach (IGrouping<string, ProcedureStep> same in procedures.SelectMany(one => one.Steps).GroupBy(step => Name(step.Id), StringComparer.Ordinal))
-        {
-            ProcedureStep[] parts = same.Skip(1).Any() ? [.. same.OrderBy(step => step.Id == same.Key ? 0 : 1).ThenBy(Signature, StringComparer.Ordinal)] : [.. same];
-            ProcedureStep whole = parts.Skip(1).Aggregate(parts[0], (all, one) => all.Absorb(one));
-            bool always = parts.Any(part => part.Condition != parts[0].Condition || part.ConditionHolds != parts[0].ConditionHolds);
-            whole = (always ? whole.WithoutCondition() : whole)
-                .Including(parts.Select(part => part.Id).Where(id => id != same.Key).Concat(parts.SelectMany(part => part.Includes)))
-                .After(parts.SelectMany(part => part.Predecessors).Select(Name).Where(id => id != same.Key).Distinct(StringComparer.Ordinal)
-                    .OrderBy(id => id, StringComparer.Ordinal));
-            steps.Add(whole);
-        }
-
-        return [.. steps.OrderBy(step => place[step.Id]).ThenBy(step => step.Id, StringComparer.Ordinal)];
+        return graph.InOrder();
     }
 
     /// <summary>A look at what the visit replaces is done when it is replaced; what waited for the look waits for the new part.</summary>
-    private static List<ProcedureStep> ReplaceBeatsInspect(List<ProcedureStep> steps)
+    private static StepGraph ReplaceBeatsInspect(StepGraph graph)
     {
-        foreach (string id in steps.Where(step => step.Work == StepWork.Inspect).Select(step => step.Id).OrderBy(id => id, StringComparer.Ordinal).ToArray())
+        string[] looks = [.. graph.Steps.Where(step => step.Work == StepWork.Inspect).Select(step => step.Id).OrderBy(id => id, StringComparer.Ordinal)];
+        foreach (string id in looks)
         {
-            ProcedureStep look = steps.Find(step => step.Id == id)!;
-            ProcedureStep? fit = steps.Where(step => step.Work == StepWork.Replace && step.Item == look.Item)
+            ProcedureStep look = graph.Steps[graph.IndexOf(id)];
+            ProcedureStep? fit = graph.Steps.Where(step => step.Work == StepWork.Replace && step.Item == look.Item)
                 .OrderBy(step => step.Id, StringComparer.Ordinal).FirstOrDefault();
-            if (fit is null)
+
+            // Where something has to come between the two, both stay.
+            if (fit is not null && !HasBetween(graph, graph.IndexOf(id), graph.IndexOf(fit.Id)) && !HasBetween(graph, graph.IndexOf(fit.Id), graph.IndexOf(id)))
             {
-                continue;
-            }
-
-            List<ProcedureStep> without = [.. steps.Where(step => step != look).Select(step => step == fit
-                ? fit.Absorb(look).Including([look.Id, .. look.Includes]).After(fit.Predecessors.Union(look.Predecessors, StringComparer.Ordinal).Where(before => before != fit.Id && before != look.Id))
-                : step.After(step.Predecessors.Select(before => before == look.Id ? fit.Id : before).Distinct(StringComparer.Ordinal)))];
-
-            // Where the look has to come before and the new part after, both stay.
-            steps = new StepGraph(without).Sorted.Count == without.Count ? without : steps;
-        }
-
-        return steps;
-    }
-
-    /// <summary>Adds the edges that keep harmful orders out, as long as there is one to add.</summary>
-    /// <remarks>What nothing in the visit makes right again leaves one choice only, so that it goes first.</remarks>
-    private static void KeepApart(StepGraph graph, HarmSearch search)
-    {
-        HarmSearch.Watch[] watches = [.. search.Watches.OrderBy(watch => watch.Making.Length == 0 ? 0 : 1)];
-        while (Array.Exists(watches, watch => search.HarmsOf(watch).Any(harm => harm.Undoing >= 0
-            ? Separate(graph, watch, harm.Step, harm.Undoing)
-            : Prepare(graph, watch, harm.Step))))
-        {
-        }
-    }
-
-    private static bool Separate(StepGraph graph, HarmSearch.Watch watch, int step, int undoing)
-    {
-        foreach (int again in watch.Making)
-        {
-            // First choice: what makes it right again comes after what undid it already, and before the act.
-            if (again != step && graph.Precedes(undoing, again) && !graph.Precedes(step, again) && graph.TryAdd(again, step))
-            {
-                return true;
+                graph = new StepGraph([.. graph.Steps.Where(step => step != look).Select(step => step == fit
+                    ? fit.Absorb(look).Including([look.Id, .. look.Includes])
+                        .AfterOnly([.. fit.Predecessors.Union(look.Predecessors, StringComparer.Ordinal).Where(before => before != fit.Id && before != look.Id)])
+                    : step.Predecessors.Contains(id)
+                        ? step.AfterOnly([.. step.Predecessors.Select(before => before == look.Id ? fit.Id : before).Distinct(StringComparer.Ordinal)])
+                        : step)]);
             }
         }
 
-        if (!graph.Precedes(undoing, step) && graph.TryAdd(step, undoing))
-        {
-            return true;
-        }
+        return graph;
+    }
 
-        foreach (int again in watch.Making)
+    private static bool HasBetween(StepGraph graph, int first, int then)
+    {
+        foreach (int before in graph.PredecessorsOf(then))
         {
-            if (again != step && again != undoing && !graph.Precedes(again, undoing) && !graph.Precedes(step, again)
-                && graph.TryAdd(undoing, again) && graph.TryAdd(again, step))
+            if (graph.Precedes(first, before))
             {
                 return true;
             }
@@ -142,8 +56,65 @@ internal static class ProcedureMerge
         return false;
     }
 
-    private static bool Prepare(StepGraph graph, HarmSearch.Watch watch, int step) =>
-        Array.Exists(watch.Making, one => one != step && !graph.Precedes(one, step) && graph.TryAdd(one, step));
+    /// <summary>Adds the edges that keep harmful orders out, wherever there is one to add.</summary>
+    /// <remarks>
+    /// What nothing in the visit makes right again leaves one choice only, so that it goes first. One pass is enough: an edge more can
+    /// only take harms away, and a pair that no edge could keep apart is not kept apart by edges that come later.
+    /// </remarks>
+    private static void KeepApart(StepGraph graph, HarmSearch search)
+    {
+        foreach (HarmSearch.Watch watch in search.Watches.OrderBy(watch => watch.Making.Count == 0 ? 0 : 1))
+        {
+            foreach ((int step, int undoing) in search.HarmsOf(watch))
+            {
+                if (undoing >= 0)
+                {
+                    Separate(graph, watch, step, undoing);
+                }
+                else
+                {
+                    Prepare(graph, watch, step);
+                }
+            }
+        }
+    }
+
+    private static void Separate(StepGraph graph, HarmSearch.Watch watch, int step, int undoing)
+    {
+        foreach (int again in watch.Making)
+        {
+            // First choice: what makes it right again comes after what undid it already, and before the act.
+            if (again != step && graph.Precedes(undoing, again) && !graph.Precedes(step, again) && graph.TryAdd(again, step))
+            {
+                return;
+            }
+        }
+
+        if (!graph.Precedes(undoing, step) && graph.TryAdd(step, undoing))
+        {
+            return;
+        }
+
+        foreach (int again in watch.Making)
+        {
+            if (again != step && again != undoing && !graph.Precedes(again, undoing) && !graph.Precedes(step, again)
+                && graph.TryAdd(undoing, again) && graph.TryAdd(again, step))
+            {
+                return;
+            }
+        }
+    }
+
+    private static void Prepare(StepGraph graph, HarmSearch.Watch watch, int step)
+    {
+        foreach (int one in watch.Making)
+        {
+            if (one != step && !graph.Precedes(one, step) && graph.TryAdd(one, step))
+            {
+                return;
+            }
+        }
+    }
 
     /// <summary>Of two accesses that are opened one after the other, the later one is closed first.</summary>
     private static void CloseInReverse(StepGraph graph)
@@ -151,10 +122,7 @@ internal static class ProcedureMerge
         List<(int Open, int Close)> accesses = [];
         for (int open = 0; open < graph.Count; open++)
         {
-            int close = graph.Steps[open].Opens is string access
-                ? Enumerable.Range(0, graph.Count).Where(index => graph.Steps[index].Closes == access).Append(-1).First()
-                : -1;
-            if (close >= 0)
+            if (graph.Steps[open].Opens is string access && ClosingOf(graph, access) is int close && close >= 0)
             {
                 accesses.Add((open, close));
             }
@@ -172,11 +140,16 @@ internal static class ProcedureMerge
         }
     }
 
-    /// <summary>All that a step says, so that two different ones never tie.</summary>
-    private static string Signature(ProcedureStep step) => string.Join(
-        "\u001f",
-        [
-            step.Id, step.Text, step.Why ?? "", $"{step.Condition}{step.ConditionHolds}", $"{step.Work}{step.Item}", $"{step.Decides}", step.Opens ?? "", step.Closes ?? "",
-            .. step.Acts.Select(act => act.ToString()), .. step.Tools.Select(tool => tool.ToString()), .. step.Consumables,
-        ]);
+    private static int ClosingOf(StepGraph graph, string access)
+    {
+        for (int i = 0; i < graph.Count; i++)
+        {
+            if (graph.Steps[i].Closes == access)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 }

@@ -6,6 +6,9 @@ namespace MarineService.Core.Procedures;
 /// <content>What a step is built from.</content>
 public sealed partial class ProcedureStep
 {
+    internal const double LeastMinutes = 1 / 60.0;
+    internal const double MostMinutes = 2880;
+
     /// <summary>A copy that must wait for more steps.</summary>
     /// <param name="steps">Their ids; none blank. Ids that it waits for already are not added twice.</param>
     /// <returns>The copy.</returns>
@@ -84,11 +87,7 @@ public sealed partial class ProcedureStep
     /// <returns>The copy, the gravest first.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="cautions"/> is null.</exception>
     /// <exception cref="ArgumentException">An item is null.</exception>
-    public ProcedureStep With(params Caution[] cautions) => new(this)
-    {
-        Cautions = Array.AsReadOnly<Caution>(
-            [.. Cautions.Union(Guard.Items(cautions)).OrderByDescending(caution => caution.Word).ThenBy(caution => caution.Text, StringComparer.Ordinal)]),
-    };
+    public ProcedureStep With(params Caution[] cautions) => new(this) { Cautions = GravestFirst(Cautions.Union(Guard.Items(cautions))) };
 
     /// <summary>A copy with more hold points.</summary>
     /// <param name="points">What must be proved; a second one of the same id and content is not added.</param>
@@ -106,8 +105,7 @@ public sealed partial class ProcedureStep
     /// <param name="time">From 1 second to 48 hours.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
-    public ProcedureStep Taking(Duration time) =>
-        new(this) { Minutes = Guard.InRange(Canonical.Seconds(time) / 60, 1 / 60.0, 2880, "min", nameof(time)) };
+    public ProcedureStep Taking(Duration time) => TakingMinutes(Guard.InRange(Canonical.Seconds(time) / 60, LeastMinutes, MostMinutes, "min", nameof(time)));
 
     /// <summary>A copy that has to be done again on another day while something still rests on it.</summary>
     /// <returns>The copy.</returns>
@@ -141,20 +139,45 @@ public sealed partial class ProcedureStep
     /// <exception cref="ArgumentException"><paramref name="access"/> is blank.</exception>
     public ProcedureStep Closing(string access) => new(this) { Closes = Guard.NotBlank(access) };
 
+    internal ProcedureStep TakingMinutes(double minutes) => new(this) { Minutes = minutes };
+
     internal ProcedureStep WithoutCondition() => new(this) { Condition = null, ConditionHolds = true };
 
-    internal ProcedureStep After(IEnumerable<string> steps) => new(this) { Predecessors = Array.AsReadOnly<string>([.. steps]) };
+    /// <summary>A copy that waits for these steps and no others.</summary>
+    internal ProcedureStep AfterOnly(string[] steps) => new(this) { Predecessors = Array.AsReadOnly(steps) };
 
     internal ProcedureStep Including(IEnumerable<string> ids) =>
         new(this) { Includes = Array.AsReadOnly<string>([.. Includes.Union(ids, StringComparer.Ordinal).OrderBy(id => id, StringComparer.Ordinal)]) };
 
+    /// <summary>Whether it differs from another one in nothing but what it waits for.</summary>
+    internal bool SaysTheSameAs(ProcedureStep other) =>
+        Id == other.Id && Text == other.Text && Why == other.Why
+        && Condition == other.Condition && ConditionHolds == other.ConditionHolds && Decides == other.Decides
+        && Minutes.Equals(other.Minutes) && Expires == other.Expires && Work == other.Work && Item == other.Item
+        && Opens == other.Opens && Closes == other.Closes
+        && IsSame(Acts, other.Acts) && IsSame(Tools, other.Tools) && IsSame(Consumables, other.Consumables)
+        && IsSame(Cautions, other.Cautions) && IsSame(HoldPoints, other.HoldPoints) && IsSame(Includes, other.Includes);
+
+    private static IReadOnlyList<T> Joined<T>(IReadOnlyList<T> one, IReadOnlyList<T> other) =>
+        IsSame(one, other) ? one : Array.AsReadOnly<T>([.. one.Union(other)]);
+
+    private static System.Collections.ObjectModel.ReadOnlyCollection<Caution> GravestFirst(IEnumerable<Caution> cautions) => Array.AsReadOnly<Caution>(
+        [.. cautions.OrderByDescending(caution => caution.Word).ThenBy(caution => caution.Text, StringComparer.Ordinal)]);
+
+    private static bool IsSame<T>(IReadOnlyList<T> one, IReadOnlyList<T> other) => ReferenceEquals(one, other) || one.SequenceEqual(other);
+
     /// <summary>This step with all that another one of the visit brings; what only one of them can say is taken from this one.</summary>
     internal ProcedureStep Absorb(ProcedureStep other)
     {
-        HoldPoint[] points = [.. HoldPoints.Union(other.HoldPoints).OrderBy(point => point.Id, StringComparer.Ordinal).ThenBy(point => point.ToString(), StringComparer.Ordinal)];
-        return new(With([.. other.Tools]).Using([.. other.Consumables]).With([.. other.Cautions]).Does([.. other.Acts]))
+        return new(this)
         {
-            HoldPoints = Array.AsReadOnly(points),
+            Acts = Joined(Acts, other.Acts),
+            Tools = Joined(Tools, other.Tools),
+            Consumables = Joined(Consumables, other.Consumables),
+            Cautions = IsSame(Cautions, other.Cautions) ? Cautions : GravestFirst(Cautions.Union(other.Cautions)),
+            HoldPoints = IsSame(HoldPoints, other.HoldPoints)
+                ? HoldPoints
+                : Array.AsReadOnly<HoldPoint>([.. HoldPoints.Union(other.HoldPoints).OrderBy(point => point.Id, StringComparer.Ordinal).ThenBy(point => point.ToString(), StringComparer.Ordinal)]),
             Minutes = Math.Max(Minutes, other.Minutes),
             Expires = Expires || other.Expires,
             Decides = Decides ?? other.Decides,

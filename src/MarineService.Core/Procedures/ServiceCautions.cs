@@ -93,6 +93,16 @@ internal static class ServiceCautions
         "Antifreeze is harmful to drink and unlawful in the water. Use propylene glycol on the raw-water side, catch what runs out.",
         Citation.CommonPractice);
 
+    internal static Caution Scald { get; } = Caution.Of(
+        SignalWord.Warning,
+        "A hot cooling circuit is under pressure and scalds. Open its cap only when the engine is cold to the hand, through a cloth, to the first stop first.",
+        Citation.CommonPractice);
+
+    internal static Caution Glycol { get; } = Caution.Of(
+        SignalWord.Warning,
+        "Coolant is poisonous, and tastes sweet to children and animals. Catch every drop; none goes overboard or into the bilge.",
+        Citation.CommonPractice);
+
     internal static Caution NoFogging { get; } = Caution.Of(
         SignalWord.Notice,
         "Fog petrol engines only: the dose can lock a small diesel. The first engine fogged is turned by hand later to prove that it is free.",

@@ -20,7 +20,7 @@ public static partial class ServiceProcedures
     public static Procedure FuelFilter => MadeOnce.FuelFilter;
 
     /// <summary>A step of the oil and impeller service in another place.</summary>
-    private static ProcedureStep Again(string id, params string[] after) => OilAndImpeller.Find(id)!.After((IEnumerable<string>)after);
+    private static ProcedureStep Again(string id, params string[] after) => OilAndImpeller.Find(id)!.AfterOnly(after);
 
     private static Procedure MakeLayUp() => Procedure.Of(
         "lay-up",
@@ -170,5 +170,6 @@ public static partial class ServiceProcedures
         internal static readonly Procedure BeltReplacement = MakeBelt(isNew: true);
         internal static readonly Procedure BeltInspection = MakeBelt(isNew: false);
         internal static readonly Procedure FuelFilter = MakeFuelFilter();
+        internal static readonly Procedure Coolant = MakeCoolant();
     }
 }

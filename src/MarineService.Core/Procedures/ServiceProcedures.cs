@@ -20,7 +20,7 @@ public static partial class ServiceProcedures
         Citation.CommonPractice);
 
     /// <summary>Every procedure of the library's own making.</summary>
-    public static IReadOnlyList<Procedure> All => Array.AsReadOnly([OilAndImpeller, LayUp, Commissioning, BeltReplacement, FuelFilter, Oil, Impeller, Strainer, AnodesAndHoses, BeltInspection]);
+    public static IReadOnlyList<Procedure> All => Array.AsReadOnly([OilAndImpeller, LayUp, Commissioning, BeltReplacement, FuelFilter, Oil, Impeller, Strainer, AnodesAndHoses, BeltInspection, Coolant]);
 
     private static IEnumerable<ProcedureStep> Opening() =>
     [

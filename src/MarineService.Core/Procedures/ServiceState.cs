@@ -53,4 +53,10 @@ public enum ServiceState
 
     /// <summary>The engine was put to rest for the winter in this visit.</summary>
     AtRest = 16,
+
+    /// <summary>The coolant's circuit is open.</summary>
+    CoolantOpen = 17,
+
+    /// <summary>Coolant was filled in and its level not yet proved after a run.</summary>
+    CoolantUnproved = 18,
 }

@@ -96,4 +96,16 @@ public enum StepAct
 
     /// <summary>Opens and closes a strainer, a hose or an anode of the raw-water side within the one step.</summary>
     OpenStrainer = 30,
+
+    /// <summary>Opens the coolant's circuit: its cap, a drain, a hose.</summary>
+    OpenCoolant = 31,
+
+    /// <summary>Closes the drains and hoses of the coolant's circuit.</summary>
+    CloseCoolant = 32,
+
+    /// <summary>Fills coolant in.</summary>
+    PourCoolant = 33,
+
+    /// <summary>Opens the cap once more, cold after a run, bleeds, and brings the coolant's level to the mark.</summary>
+    ProveCoolant = 34,
 }

@@ -32,7 +32,7 @@ internal static class StepEffects
         return bits;
     }
 
-    private static uint Set(StepAct act) => act switch
+    internal static uint Set(StepAct act) => act switch
     {
         StepAct.SupplyWater => Bit(WaterAtPump),
         StepAct.ShutSeacock => Bit(SeacockShut),
@@ -49,10 +49,12 @@ internal static class StepEffects
         StepAct.OpenFuel => Bit(FuelOpen),
         StepAct.StartCharging => Bit(Charging),
         StepAct.PutToRest => Bit(AtRest),
+        StepAct.OpenCoolant => Bit(CoolantOpen),
+        StepAct.PourCoolant => Bit(CoolantUnproved),
         _ => 0,
     };
 
-    private static uint Cleared(StepAct act) => act switch
+    internal static uint Cleared(StepAct act) => act switch
     {
         StepAct.SupplyWater => Bit(SeacockShut),
         StepAct.ShutSeacock or StepAct.OpenRawSide or StepAct.OpenStrainer => Bit(WaterAtPump),
@@ -70,6 +72,8 @@ internal static class StepEffects
         StepAct.Isolate or StepAct.OpenFuel => Bit(VapourFree),
         StepAct.CloseFuel => Bit(FuelOpen),
         StepAct.StopCharging => Bit(Charging),
+        StepAct.CloseCoolant => Bit(CoolantOpen),
+        StepAct.ProveCoolant => Bit(CoolantUnproved),
         _ => 0,
     };
 }

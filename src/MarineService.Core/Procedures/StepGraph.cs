@@ -1,62 +1,62 @@
 namespace MarineService.Core.Procedures;
 
 /// <summary>Steps by number, who waits for whom, and who comes before whom at any distance.</summary>
-/// <remarks>Ancestors are rows of bits, so that a question costs one look, and an edge more costs one pass.</remarks>
+/// <remarks>
+/// Ids are looked up once, when it is made. Ancestors are rows of bits, so that a question costs one look, and an edge more costs one pass.
+/// </remarks>
 internal sealed class StepGraph
 {
-    private readonly Dictionary<string, int> _index = new(StringComparer.Ordinal);
-    private readonly List<int>[] _predecessors;
-    private readonly List<int>[] _successors;
-    private readonly ulong[][] _ancestors;
+    private readonly Dictionary<string, int> _index;
+    private readonly int[][] _predecessors;
+    private readonly ulong[] _ancestors;
+    private readonly int _words;
+    private bool[]? _changed;
 
     internal StepGraph(IReadOnlyList<ProcedureStep> steps)
     {
         Steps = steps;
-        int count = steps.Count;
-        for (int i = 0; i < count; i++)
+        Count = steps.Count;
+        _words = (Count + 63) / 64;
+        _index = new(Count, StringComparer.Ordinal);
+        for (int i = 0; i < Count; i++)
         {
             _index[steps[i].Id] = i;
         }
 
-        _predecessors = [.. steps.Select(_ => new List<int>())];
-        _successors = [.. steps.Select(_ => new List<int>())];
-        for (int i = 0; i < count; i++)
+        _predecessors = new int[Count][];
+        for (int i = 0; i < Count; i++)
         {
-            foreach (string id in steps[i].Predecessors)
-            {
-                if (_index.TryGetValue(id, out int before))
-                {
-                    _predecessors[i].Add(before);
-                    _successors[before].Add(i);
-                }
-            }
+            _predecessors[i] = Numbers(steps[i].Predecessors);
         }
 
-        Sorted = Sort();
-        _ancestors = [.. steps.Select(_ => new ulong[(count + 63) / 64])];
-        foreach (int step in Sorted)
+        Sorted = new StepOrder(this).Sort();
+        _ancestors = new ulong[Count * _words];
+        for (int i = 0; i < Sorted.Count; i++)
         {
+            int step = Sorted[i];
             foreach (int before in _predecessors[step])
             {
-                Join(_ancestors[step], before);
+                Join(step, before);
             }
         }
     }
 
     internal IReadOnlyList<ProcedureStep> Steps { get; }
 
-    /// <summary>The steps that can ever be done, as listed where the edges leave it open; all of them when nothing is wrong.</summary>
-    internal IReadOnlyList<int> Sorted { get; }
+    internal int Count { get; }
 
-    internal int Count => Steps.Count;
+    /// <summary>The steps that can ever be done, as listed where the edges leave it open; all of them when nothing is wrong. Edges added later do not change it.</summary>
+    internal IReadOnlyList<int> Sorted { get; }
 
     internal int IndexOf(string id) => _index.TryGetValue(id, out int index) ? index : -1;
 
-    internal IReadOnlyList<int> PredecessorsOf(int step) => _predecessors[step];
+    internal ReadOnlySpan<int> PredecessorsOf(int step) => _predecessors[step];
 
-    internal IReadOnlyList<int> SuccessorsOf(int step) => _successors[step];
+    internal bool HasUnknown(int step) => _predecessors[step].Length < Steps[step].Predecessors.Count;
 
-    internal bool Precedes(int first, int then) => (_ancestors[then][first / 64] & (1UL << (first % 64))) != 0;
+    internal bool IsDirect(int first, int then) => Array.IndexOf(_predecessors[then], first) >= 0;
+
+    internal bool Precedes(int first, int then) => (_ancestors[(then * _words) + (first / 64)] & (1UL << (first % 64))) != 0;
 
     /// <summary>Adds an edge; false, and nothing is changed, when it would close a circle.</summary>
     internal bool TryAdd(int first, int then)
@@ -71,22 +71,41 @@ internal sealed class StepGraph
             return true;
         }
 
-        _predecessors[then].Add(first);
-        _successors[first].Add(then);
+        _predecessors[then] = [.. _predecessors[then], first];
+        (_changed ??= new bool[Count])[then] = true;
         for (int step = 0; step < Count; step++)
         {
             if (step == then || Precedes(then, step))
             {
-                Join(_ancestors[step], first);
+                Join(step, first);
             }
         }
 
         return true;
     }
 
+    /// <summary>The steps with the edges that were added, in an order that keeps them all.</summary>
+    internal IReadOnlyList<ProcedureStep> InOrder()
+    {
+        IReadOnlyList<int> order = _changed is null ? Sorted : new StepOrder(this).Sort();
+        ProcedureStep[] steps = new ProcedureStep[order.Count];
+        for (int i = 0; i < steps.Length; i++)
+        {
+            ProcedureStep step = Steps[order[i]];
+            steps[i] = _changed is not null && _changed[order[i]] ? step.AfterOnly(Array.ConvertAll(_predecessors[order[i]], before => Steps[before].Id)) : step;
+        }
+
+        return Array.AsReadOnly(steps);
+    }
+
     /// <summary>One circle of steps that wait for each other, or none.</summary>
     internal IReadOnlyList<string> Circle()
     {
+        if (Sorted.Count == Count)
+        {
+            return [];
+        }
+
         HashSet<int> stuck = [.. Enumerable.Range(0, Count).Except(Sorted)];
 
         // What is stuck only behind an unknown step is no part of a circle.
@@ -115,67 +134,36 @@ internal sealed class StepGraph
 
     private int StuckBefore(int step, HashSet<int> stuck) => _predecessors[step].Where(stuck.Contains).Append(-1).First();
 
-    private bool HasUnknown(int step) => Steps[step].Predecessors.Any(id => !_index.ContainsKey(id));
-
-    private void Join(ulong[] row, int step)
+    /// <summary>The numbers of the ids that are there.</summary>
+    private int[] Numbers(IReadOnlyList<string> ids)
     {
-        ulong[] other = _ancestors[step];
-        for (int word = 0; word < row.Length; word++)
+        int[] numbers = new int[ids.Count];
+        int known = 0;
+        for (int i = 0; i < numbers.Length; i++)
         {
-            row[word] |= other[word];
-        }
-
-        row[step / 64] |= 1UL << (step % 64);
-    }
-
-    private List<int> Sort()
-    {
-        int[] waiting = [.. Enumerable.Range(0, Count).Select(step => HasUnknown(step) ? int.MaxValue : _predecessors[step].Count)];
-        SortedSet<int> ready = [.. Enumerable.Range(0, Count).Where(step => waiting[step] == 0)];
-        List<string> open = [];
-        List<int> sorted = [];
-        while (ready.Count > 0)
-        {
-            int next = Next(ready, open);
-            ready.Remove(next);
-            sorted.Add(next);
-            Note(Steps[next], open);
-            foreach (int after in _successors[next])
+            if (_index.TryGetValue(ids[i], out int number))
             {
-                if (waiting[after] != int.MaxValue && --waiting[after] == 0)
-                {
-                    ready.Add(after);
-                }
+                numbers[known++] = number;
             }
         }
 
-        return sorted;
+        if (known < numbers.Length)
+        {
+            Array.Resize(ref numbers, known);
+        }
+
+        return numbers;
     }
 
-    /// <summary>The first as listed, but what was opened last is closed first wherever the edges leave the choice.</summary>
-    private int Next(SortedSet<int> ready, List<string> open)
+    private void Join(int step, int before)
     {
-        foreach (int step in ready)
+        int to = step * _words;
+        int from = before * _words;
+        for (int word = 0; word < _words; word++)
         {
-            if (Steps[step].Closes is not string access || open.LastIndexOf(access) is int at && (at < 0 || at == open.Count - 1))
-            {
-                return step;
-            }
+            _ancestors[to + word] |= _ancestors[from + word];
         }
 
-        return ready.Min;
-    }
-
-    private static void Note(ProcedureStep step, List<string> open)
-    {
-        if (step.Opens is string opened)
-        {
-            open.Add(opened);
-        }
-
-        if (step.Closes is string closed)
-        {
-            open.Remove(closed);
-        }
+        _ancestors[to + (before / 64)] |= 1UL << (before % 64);
     }
 }

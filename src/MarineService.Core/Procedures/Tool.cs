@@ -15,11 +15,11 @@ public sealed record Tool
 
     /// <summary>A tool.</summary>
     /// <param name="name">What it is; not blank.</param>
-    /// <param name="size">Its size, or null.</param>
+    /// <param name="size">Its size; null when it does not matter, otherwise not blank.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
-    public static Tool Of(string name, string? size = null) => new(Guard.NotBlank(name), size);
+    /// <exception cref="ArgumentException"><paramref name="name"/> or <paramref name="size"/> is blank.</exception>
+    public static Tool Of(string name, string? size = null) => new(Guard.NotBlank(name), size is null ? null : Guard.NotBlank(size));
 
     /// <summary>Name and size.</summary>
     /// <returns>Invariant text.</returns>

@@ -69,8 +69,21 @@ public sealed partial class WorkRecord
     public IReadOnlyList<Finding> LeftOpen() =>
     [
         .. Left(WorkRules.LeftDangerous, ServiceState.Running, ServiceState.RawSideOpen, ServiceState.FuelOpen, ServiceState.BilgePumpOff),
-        .. Left(WorkRules.LeftOpen, ServiceState.DrainOpen, ServiceState.FilterOff, ServiceState.BeltOff, ServiceState.LevelUnproved, ServiceState.SeacockShut),
+        .. Left(WorkRules.LeftOpen, ServiceState.DrainOpen, ServiceState.FilterOff, ServiceState.BeltOff, ServiceState.LevelUnproved, ServiceState.CoolantOpen, ServiceState.CoolantUnproved, ServiceState.SeacockShut),
     ];
+
+    /// <summary>The day on which a step was first done, also when its proof expired since; null when it never was.</summary>
+    internal LocalDate? FirstDone(string stepId)
+    {
+        int index = Procedure.IndexOf(stepId);
+        LocalDate? first = null;
+        for (WorkEvent? one = _last; one is not null; one = one.Previous)
+        {
+            first = one.Check is { IsAllowed: true } && Procedure.IndexOf(one.Text) == index ? one.Date : first;
+        }
+
+        return first;
+    }
 
     private IEnumerable<Finding> Left(FindingRule rule, params ServiceState[] states) =>
         from state in states
@@ -87,7 +100,7 @@ public sealed partial class WorkRecord
         }
 
         bool IsStillToCome(int other) => !IsMet(other) || (IsDone(other) && (done[other / 64] & (1UL << (other % 64))) == 0);
-        if (Procedure.Graph.SuccessorsOf(index).Any(IsStillToCome))
+        if (Enumerable.Range(0, Procedure.Steps.Count).Any(other => Procedure.Graph.IsDirect(index, other) && IsStillToCome(other)))
         {
             return true;
         }

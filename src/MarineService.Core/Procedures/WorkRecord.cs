@@ -62,6 +62,9 @@ public sealed partial class WorkRecord
     /// <summary>Whether every step that is needed is done and proved.</summary>
     public bool IsComplete => _putDown is null && ToDo.Count == 0;
 
+    /// <summary>Whether the work was put down and not taken up again.</summary>
+    public bool IsPutDown => _putDown is not null;
+
     /// <summary>Begins the work.</summary>
     /// <param name="procedure">A sound procedure.</param>
     /// <param name="day">The day, from 1900 to 2199.</param>
@@ -190,10 +193,9 @@ public sealed partial class WorkRecord
             return false;
         }
 
-        IReadOnlyList<int> before = Procedure.Graph.PredecessorsOf(index);
-        for (int i = 0; i < before.Count; i++)
+        foreach (int before in Procedure.Graph.PredecessorsOf(index))
         {
-            if (!IsMet(before[i]))
+            if (!IsMet(before))
             {
                 return false;
             }
@@ -206,7 +208,7 @@ public sealed partial class WorkRecord
     private List<string> Unmet(ProcedureStep step)
     {
         List<string> unmet = [];
-        Stack<int> look = new(Procedure.Graph.PredecessorsOf(Procedure.Graph.IndexOf(step.Id)));
+        Stack<int> look = new(Procedure.Graph.PredecessorsOf(Procedure.Graph.IndexOf(step.Id)).ToArray());
         while (look.Count > 0)
         {
             int index = look.Pop();

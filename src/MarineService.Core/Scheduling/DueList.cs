@@ -23,15 +23,7 @@ public sealed class DueList
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The tasks, most urgent first; equally urgent ones by used share, then by due date, then by id.</summary>
-    public IReadOnlyList<TaskDue> MostUrgentFirst
-    {
-        get
-        {
-            TaskDue[] sorted = [.. _tasks];
-            Array.Sort(sorted, ByUrgency);
-            return Array.AsReadOnly(sorted);
-        }
-    }
+    public IReadOnlyList<TaskDue> MostUrgentFirst => Array.AsReadOnly(MostUrgentOf(_ => true));
 
     /// <summary>Whether anything is due or overdue.</summary>
     public bool AnythingDue => Array.Exists(_tasks, task => task.Status >= DueStatus.Due);
@@ -152,6 +144,14 @@ public sealed class DueList
         }
 
         return new(all[0].Today, [.. all.SelectMany(list => list._tasks)], all.SelectMany(list => list.Findings).ToList().AsReadOnly());
+    }
+
+    /// <summary>Some of the tasks, most urgent first.</summary>
+    internal TaskDue[] MostUrgentOf(Predicate<TaskDue> belongs)
+    {
+        TaskDue[] sorted = Array.FindAll(_tasks, belongs);
+        Array.Sort(sorted, ByUrgency);
+        return sorted;
     }
 
     private static int ByUrgency(TaskDue left, TaskDue right)

@@ -29,6 +29,11 @@ internal sealed record DocumentKind(string Format, string Schema, Func<byte[], I
             utf8 => VisitReportJson.Read(utf8).Faults,
             utf8 => VisitReportJson.ToText(VisitReportJson.Read(utf8).Value)),
         new(
+            "marine-service/procedure",
+            DocumentSchemas.Procedure,
+            utf8 => ProcedureJson.Read(utf8).Faults,
+            utf8 => ProcedureJson.ToText(ProcedureJson.Read(utf8).Value)),
+        new(
             "marine-service/fleet-engine",
             DocumentSchemas.FleetEngine,
             utf8 => FleetEngineJson.Read(utf8).Faults,

@@ -23,6 +23,8 @@ internal static class Mutation
         "\"clockwise\"", "\"pulley-end\"", "\"grooved\"", "\"smooth\"", "\"mm\"", "\"deg\"", "\"[in_i]\"", "\"a(b)\"", "{\"value\":60,\"unit\":\"mm\"}", "{\"value\":0,\"unit\":\"mm\"}",
         "{\"sense\":\"clockwise\",\"seenFrom\":\"pulley-end\"}", "{\"x\":1,\"y\":-1,\"unit\":\"mm\"}", "\"automatic\"", "\"set-by-hand\"", "\"alternator\"",
         "[\"hose\"]", "[\"hose\",\"hose\"]", "\"hose\"", "\"petrol\"", "9.4", "21", "{\"count\":4}", "\"winter-work\"", "\"exhaust\"", "\"propylene\"", "[{\"point\":\"a\",\"rodded\":1,\"ran\":1}]", "{\"lowPoints\":[]}", "{\"value\":0.01,\"unit\":\"L\"}",
+        "\"start\"", "\"open-fuel\"", "[\"start\"]", "[\"start\",\"start\"]", "\"oil-unfit\"", "[\"look\"]", "\"warning\"", "{\"value\":2881,\"unit\":\"min\"}", "{\"value\":24.5,\"unit\":\"h\"}",
+        "[{\"id\":\"h\",\"text\":\"t\",\"count\":true,\"written\":true}]", "[{\"id\":\"h\",\"text\":\"t\",\"count\":false}]", "[{\"name\":\"spanner\"}]", "[{\"circumstance\":\"petrol\",\"holds\":true}]",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -36,6 +38,7 @@ internal static class Mutation
         "method", "emptiedIntoMeasure", "appearance", "period", "levelAfter", "topUps", "settled", "seating", "pitch",
         "beltDrive", "crankTurns", "centersKnownTo", "pulleys", "belt", "tensioner", "routing", "name", "rim", "center", "effectiveDiameter", "outsideDiameter", "diameterOverBalls",
         "duty", "mustTurn", "load", "width", "plane", "leastWrap", "ribs", "tolerance", "spring", "pivot", "sense", "seenFrom", "x",
+        "text", "why", "after", "onlyIf", "unless", "acts", "tools", "consumables", "cautions", "holdPoints", "time", "leastTime", "written", "expiresOvernight", "inspects", "replaces", "opens", "closes", "decides", "known", "holds", "provedBy", "word", "size",
         "layUp", "lowPoints", "absent", "circuit", "drains", "holds", "trapped", "cylinders", "count", "displacement", "compressionRatio", "fuelTank", "fuel", "capacity", "works", "point", "rodded", "ran", "scale", "freezingPoint",
     ];
 

@@ -40,7 +40,7 @@ public sealed class ProcedureMergeTest
                 && Text(Procedure.Merge("whole", "Whole", parts)) == Text(Procedure.Merge("whole", "Whole", [parts[1], parts[2], parts[0]]));
         });
 
-    public static TheoryData<int> Subsets => [.. Enumerable.Range(0, 31).Select(i => i == 0 ? 1023 : i).Concat([32, 64, 96, 128, 256, 512, 480, 992, 72, 520])];
+    public static TheoryData<int> Subsets => [.. Enumerable.Range(0, 31).Select(i => i == 0 ? 2047 : i).Concat([1023, 1024, 1025, 1026, 1028, 1040, 1056, 1088, 1536, 1072, 32, 64, 96, 128, 256, 512, 480, 992, 72, 520])];
 
     [Theory]
     [MemberData(nameof(Subsets))]

@@ -25,7 +25,7 @@ public sealed class CardCommandTest : IDisposable
         string[] after = [.. output[bilge..].Split('\n').Skip(1).Where(line => line.Contains("[ ]", StringComparison.Ordinal))];
         Assert.All(after, line => Assert.True(line.Contains("(record)", StringComparison.Ordinal) || line.Contains("(plan-next)", StringComparison.Ordinal), line));
         Assert.Contains("33 CFR 183.610", output, StringComparison.Ordinal);
-        Assert.Contains("A procedure for 'coolant'", output, StringComparison.Ordinal);
+        Assert.Contains("(coolant-level)", output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -68,7 +68,96 @@ public sealed class CardCommandTest : IDisposable
         Assert.True(exit == 0, output + errors);
         Assert.Contains("Proved.", output, StringComparison.Ordinal);
         string[] tasks = [.. JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "L.json")))!["entries"]!.AsArray().Select(entry => entry!["task"]!.GetValue<string>())];
-        Assert.Equal(["belt-inspect", "first-run", "impeller-replace", "strainer"], tasks.Order());
+        Assert.Equal(["belt-inspect", "coolant", "first-run", "impeller-replace", "strainer"], tasks.Order());
+    }
+
+    [Fact]
+    public void Report_WithStartImpellerAndBuckets_IsProvedAndEntersThem()
+    {
+        JsonObject report = Form();
+        report["start"] = JsonNode.Parse("""{ "elapsed": { "value": 40, "unit": "s" }, "pressure": { "value": 4, "unit": "s" }, "water": [{ "outlet": "port outlet", "after": { "value": 12, "unit": "s" } }, { "outlet": "starboard outlet", "after": { "value": 14, "unit": "s" } }] }""");
+        report["impeller"] = JsonNode.Parse("""{ "vanes": 3, "seen": [{ "number": 1, "state": "whole" }, { "number": 2, "state": "whole" }, { "number": 3, "state": "cracked" }] }""");
+        Write("done.json", report);
+        (string output, string errors, int exit) = Run(Spring + " --done done.json --into L.json");
+        Assert.True(exit == 0, output + errors);
+        Assert.Contains(JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "L.json")))!["entries"]!.AsArray(), entry => entry!["kind"]!.GetValue<string>() == "impeller-inspection");
+        report["start"]!["water"] = new JsonArray();
+        Write("dry.json", report);
+        (output, _, exit) = Run(Spring + " --done dry.json --into M.json");
+        Assert.Equal(1, exit);
+        Assert.Contains("Nothing was entered.", output, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "M.json")));
+    }
+
+    [Fact]
+    public void Report_ThatWasPutDown_EntersWhatIsProved_AndTheNextDayTheRest()
+    {
+        File.WriteAllBytes(Path.Combine(_folder, "curlew.boat.json"), Bytes("curlew.boat.json"));
+        File.WriteAllBytes(Path.Combine(_folder, "L.json"), Bytes("curlew.log.json"));
+        JsonObject whole = Form();
+        JsonNode[] events = [.. whole["events"]!.AsArray().Select(one => one!.DeepClone())];
+        int bilge = Array.FindIndex(events, one => one["step"]!.GetValue<string>() == "count-tools");
+        JsonObject half = whole.DeepClone().AsObject();
+        half["events"] = new JsonArray([.. events.Take(bilge).Select(one => one.DeepClone()), new JsonObject { ["putDown"] = "dark" }]);
+        Write("half.json", half);
+        const string Files = "card --spec curlew.boat.json --log L.json --today 2027-04-20";
+        (string output, string errors, int exit) = Run(Files + " --done half.json --into L.json");
+        Assert.True(exit == 1, output + errors);
+        Assert.Contains("Put down: proved strainer, belt-inspect; open ", output, StringComparison.Ordinal);
+        Assert.Contains("is open", output, StringComparison.Ordinal);
+
+        // The strainer is due no more; the report goes on with its own card all the same.
+        whole["events"] = new JsonArray([.. half["events"]!.AsArray().Select(one => one!.DeepClone()), new JsonObject { ["takenUp"] = "2027-04-20" }, .. events.Skip(bilge).Select(one => one.DeepClone())]);
+        Write("whole.json", whole);
+        (output, errors, exit) = Run(Files + " --done whole.json --into L.json");
+        Assert.True(exit == 0, output + errors);
+        string[] tasks = [.. JsonNode.Parse(File.ReadAllText(Path.Combine(_folder, "L.json")))!["entries"]!.AsArray().Where(entry => entry!["date"]!.GetValue<string>() == "2027-04-20" && entry["task"] is not null).Select(entry => entry!["task"]!.GetValue<string>())];
+        Assert.Equal(["belt-inspect", "coolant", "first-run", "impeller-replace", "strainer"], tasks.Order());
+    }
+
+    [Fact]
+    public void Procedure_OfTheManual_TakesThePlaceOfTheUsualOne()
+    {
+        Write("manual.json", Manual());
+        (string output, _, int exit) = Run("card Curlew --task strainer --procedure manual.json");
+        Assert.Equal(0, exit);
+        Assert.Contains("Turn the strainer's lever, pour it out, turn it back", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Strainer basket out", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Procedure_OfTheManual_DoesATaskThatHasNone()
+    {
+        JsonObject manual = Manual();
+        manual["tasks"]![0]!["task"] = "ventilate";
+        Write("manual.json", manual);
+        Assert.Contains("no card", Run("card Curlew --task ventilate").Output, StringComparison.Ordinal);
+        Assert.Contains("Job card Curlew/main/", Run("card Curlew --task ventilate --procedure manual.json").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Procedure_InACircle_IsRefused_AndTheCircleIsPrinted()
+    {
+        JsonObject manual = Manual();
+        manual["steps"]![0]!["after"] = new JsonArray("turn-lever");
+        Write("manual.json", manual);
+        (_, string errors, int exit) = Run("card Curlew --task strainer --procedure manual.json");
+        Assert.Equal(65, exit);
+        Assert.Contains("shut-it -> turn-lever -> shut-it", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Procedure_WithoutATask_OrTwoForOne_IsRefused()
+    {
+        Write("manual.json", Manual());
+        JsonObject silent = Manual();
+        silent.Remove("tasks");
+        Write("silent.json", silent);
+        Assert.Equal(65, Run("card Curlew --task strainer --procedure silent.json").Exit);
+        (_, string errors, int exit) = Run("card Curlew --task strainer --procedure manual.json --procedure manual.json");
+        Assert.Equal(65, exit);
+        Assert.Contains("both do 'strainer'", errors, StringComparison.Ordinal);
+        Assert.Equal(66, Run("card Curlew --procedure nowhere.json").Exit);
     }
 
     [Fact]
@@ -117,6 +206,25 @@ public sealed class CardCommandTest : IDisposable
             new JsonObject { ["task"] = "belt-inspect", ["passed"] = true }, new JsonObject { ["task"] = "first-run", ["passed"] = true });
         report["by"] = "M. Kerr";
         return report;
+    }
+
+    private static JsonObject Manual() => JsonNode.Parse("""
+        {
+          "format": "marine-service/procedure", "version": 1, "id": "manual-strainer", "title": "Strainer", "tasks": [{ "task": "strainer", "provedBy": ["turn-lever"] }],
+          "steps": [
+            { "id": "shut-it", "text": "Shut the seacock", "acts": ["shut-seacock"] },
+            { "id": "turn-lever", "text": "Turn the strainer's lever, pour it out, turn it back", "after": ["shut-it"], "acts": ["open-strainer"] },
+            { "id": "open-it", "text": "Open the seacock", "after": ["turn-lever"], "acts": ["supply-water"] }
+          ]
+        }
+        """)!.AsObject();
+
+    private static byte[] Bytes(string name)
+    {
+        using Stream stream = typeof(CardCommandTest).Assembly.GetManifestResourceStream($"Club/{name}")!;
+        using MemoryStream copy = new();
+        stream.CopyTo(copy);
+        return copy.ToArray();
     }
 
     private void Write(string name, JsonNode document) => File.WriteAllText(Path.Combine(_folder, name), document.ToJsonString());

@@ -1,3 +1,4 @@
+using MarineService.Core.Cooling;
 using MarineService.Core.Engines;
 using MarineService.Core.Jobs;
 using MarineService.Core.Procedures;
@@ -20,6 +21,7 @@ internal static partial class Samples
         return
         [
             boat, card, card.Tasks[0], card.Tasks[0].How!, card.Oil!, given, card.Prove(given), card.Prove(given).Complete(ServiceLog.Empty),
+            ProcedurePage.Of(card.Procedure), StartTimes.Until(UnitsNet.Duration.FromSeconds(30)), ImpellerInspection.Of(6, new LocalDate(2026, 10, 12)),
             JobConditions.NotStated, ProcedureBook.Usual, new[] { StepAct.Ventilate },
             VisitEvent.Step("read-dial"), VisitReport.Of(card.Id, new LocalDate(2026, 10, 12), [VisitEvent.Step("read-dial")]), new Dictionary<string, bool> { ["impeller-inspect"] = true },
             VisitPlanner.From(new LocalDate(2026, 10, 12), 10m).LeastCost([VisitTask.Of("engine-oil", new LocalDate(2026, 10, 12), 1m, 1m)]).Value.Visits[0],

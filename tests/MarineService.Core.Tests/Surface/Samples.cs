@@ -125,6 +125,7 @@ internal static partial class Samples
         ["Procedure.first"] = ["read-dial"],
         ["Procedure.then"] = ["record"],
         ["TaskProcedure.provedBy"] = [new[] { "read-dial" }],
+        ["ProcedurePage.provedBy"] = [new[] { "read-dial" }],
         ["RawWaterCircuit.kinds"] = [new[] { MarineService.Core.Cooling.CircuitPlaceKind.RawWaterPump }],
         ["RawWaterCircuit.places"] = [new[] { MarineService.Core.Cooling.CircuitPlace.Of(MarineService.Core.Cooling.CircuitPlaceKind.RawWaterPump) }],
         ["RawWaterPump.displacement"] = [Volume.FromLiters(0.02)],
