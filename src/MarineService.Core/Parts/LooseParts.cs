@@ -10,6 +10,8 @@ namespace MarineService.Core.Parts;
 /// </code></example>
 public sealed class LooseParts
 {
+    internal const int Most = 10_000;
+
     private readonly Dictionary<LoosePart, (long Off, long Astray)> _counts;
 
     private LooseParts(Dictionary<LoosePart, (long Off, long Astray)> counts) => _counts = counts;
@@ -110,7 +112,7 @@ public sealed class LooseParts
     /// <returns>Invariant text.</returns>
     public override string ToString() => IsZero ? "everything is back" : string.Join("; ", Open);
 
-    private static int Count(int count) => Guard.InRange(count, 1, 10_000, "parts");
+    private static int Count(int count) => Guard.InRange(count, 1, Most, "parts");
 
     private static void Add(Dictionary<LoosePart, (long Off, long Astray)> counts, LoosePart part, long off, long astray)
     {

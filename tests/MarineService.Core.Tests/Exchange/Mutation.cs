@@ -23,6 +23,8 @@ internal static class Mutation
         "\"clockwise\"", "\"pulley-end\"", "\"grooved\"", "\"smooth\"", "\"mm\"", "\"deg\"", "\"[in_i]\"", "\"a(b)\"", "{\"value\":60,\"unit\":\"mm\"}", "{\"value\":0,\"unit\":\"mm\"}",
         "{\"sense\":\"clockwise\",\"seenFrom\":\"pulley-end\"}", "{\"x\":1,\"y\":-1,\"unit\":\"mm\"}", "\"automatic\"", "\"set-by-hand\"", "\"alternator\"",
         "[\"hose\"]", "[\"hose\",\"hose\"]", "\"hose\"", "\"petrol\"", "9.4", "21", "{\"count\":4}", "\"winter-work\"", "\"exhaust\"", "\"propylene\"", "[{\"point\":\"a\",\"rodded\":1,\"ran\":1}]", "{\"lowPoints\":[]}", "{\"value\":0.01,\"unit\":\"L\"}",
+        "\"gathered\"", "\"gasket-up\"", "\"3/4-16\"", "\"kPa\"", "\"[psi]\"", "\"um\"", "\"kg\"", "\"LV-GSK-1\"", "{\"part\":\"LV-GSK-1\"}", "[{\"part\":\"x\",\"quantity\":0.5}]", "12.34567",
+        "[{\"name\":\"can\",\"amount\":5,\"price\":40}]", "{\"least\":{\"value\":1,\"unit\":\"kPa\"},\"most\":{\"value\":0.02,\"unit\":\"bar\"}}", "{\"kind\":\"fuel\"}",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -37,6 +39,8 @@ internal static class Mutation
         "beltDrive", "crankTurns", "centersKnownTo", "pulleys", "belt", "tensioner", "routing", "name", "rim", "center", "effectiveDiameter", "outsideDiameter", "diameterOverBalls",
         "duty", "mustTurn", "load", "width", "plane", "leastWrap", "ribs", "tolerance", "spring", "pivot", "sense", "seenFrom", "x",
         "layUp", "lowPoints", "absent", "circuit", "drains", "holds", "trapped", "cylinders", "count", "displacement", "compressionRatio", "fuelTank", "fuel", "capacity", "works", "point", "rodded", "ran", "scale", "freezingPoint",
+        "parts", "catalogue", "number", "tool", "reserve", "companions", "packs", "price", "part", "quantity", "onceFor", "takes", "comesOff", "place", "captiveWashers", "sparesAboard",
+        "filterBases", "needs", "filter", "mounted", "thread", "gasketOuter", "bypass", "bypassOpening", "burst", "flow", "pressureDrop", "efficiency", "particleSize", "least", "most", "tally", "putBack", "renewed",
     ];
 
     internal static string Of(JsonNode document, Random random)
