@@ -1,7 +1,9 @@
 using System.CommandLine;
+using System.Globalization;
 using MarineService.Core;
 using MarineService.Core.Exchange;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Records;
 using UnitsNet;
 
@@ -19,6 +21,8 @@ internal sealed class CardCommand
     private readonly Option<string?> _coldest = new("--coldest") { Description = "The coldest start until the next oil change: -6, -6C or 21F.", HelpName = "T" };
 
     private readonly Option<string?> _hottest = new("--hottest") { Description = "The hottest day until the next oil change.", HelpName = "T" };
+
+    private readonly Option<string[]> _shelf = new("--shelf") { Description = "What the shelf holds: LV-OIL-40=5; may be given more than once. Without it everything counts as lacking.", HelpName = "PART=AMOUNT" };
 
     private readonly Option<string?> _done = new("--done") { Description = "A report of what was done and measured, to be held against the card (JSON file; - for standard input).", HelpName = "FILE" };
 
@@ -38,7 +42,7 @@ internal sealed class CardCommand
             "Example: card Curlew --today 2027-04-20\n\nEverything for one visit: tasks, tools, oil, steps in a harmless order with their cautions and hold points. "
             + "With --done a report of the visit is held against the card; exits 1 when it is not proved.");
         options._launch.AddTo(command);
-        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._done, options._into, options._form })
+        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._shelf, options._done, options._into, options._form })
         {
             command.Options.Add(option);
         }
@@ -101,6 +105,7 @@ internal sealed class CardCommand
         }
 
         JobConditions conditions = coldest is Temperature low ? JobConditions.NotStated.WithWeather(low, hottest!.Value) : JobConditions.NotStated;
+        conditions = parsed.GetValue(_shelf) is { Length: > 0 } shelf ? conditions.WithShelf([.. Shelf(launch, shelf)]) : conditions;
         string engine = parsed.GetValue(_engine) ?? LogEntry.MainEngine;
         if (!launch.Boat.Engines.Any(one => one.Id == engine))
         {
@@ -117,6 +122,28 @@ internal sealed class CardCommand
         catch (ArgumentException fault)
         {
             throw new UserFault(ExitCode.WrongUsage, fault.Message);
+        }
+    }
+
+    // A part that no engine of the launch knows is a slip of the pen, not a part of another boat.
+    private static IEnumerable<KitItem> Shelf(Launch launch, string[] given)
+    {
+        HashSet<string> known = [.. launch.Boat.Engines.SelectMany(engine => engine.Specification.PartsSheet?.Catalogue.Parts ?? []).Select(part => part.Number)];
+        HashSet<string> seen = [];
+        foreach (string one in given)
+        {
+            string[] sides = one.Split('=');
+            if (sides.Length != 2 || !decimal.TryParse(sides[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount) || amount is < 0.001m or > 100_000m)
+            {
+                throw new UserFault(ExitCode.WrongUsage, $"--shelf takes a part and an amount above 0, such as LV-OIL-40=5, not '{one}'.");
+            }
+
+            if (!known.Contains(sides[0]) || !seen.Add(sides[0]))
+            {
+                throw new UserFault(ExitCode.WrongUsage, known.Contains(sides[0]) ? $"--shelf names {sides[0]} twice." : $"{launch.Boat} has no part '{sides[0]}'. It has {(known.Count == 0 ? "no parts sheet" : string.Join(", ", known))}.");
+            }
+
+            yield return KitItem.Of(sides[0], amount);
         }
     }
 

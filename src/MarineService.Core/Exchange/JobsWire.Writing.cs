@@ -44,6 +44,7 @@ internal static partial class JobsWire
         writer.Text(names[9], report.By);
         writer.Text(names[10], report.CheckedBy);
         RecordsWire.WriteEvidence(writer, names[11], report.Evidence);
+        TallyWire.Write(writer, names[12], report.Tally);
     }
 
     private static void Write(Utf8JsonWriter writer, VisitEvent one)

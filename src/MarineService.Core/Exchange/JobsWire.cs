@@ -10,7 +10,7 @@ namespace MarineService.Core.Exchange;
 internal static partial class JobsWire
 {
     private static readonly MemberNames ReportMembers = new(
-        "format", "version", "card", "date", "events", "dial", "oil", "belt", "verdicts", "by", "checkedBy", "evidence");
+        "format", "version", "card", "date", "events", "dial", "oil", "belt", "verdicts", "by", "checkedBy", "evidence", "tally");
 
     private static readonly MemberNames EventMembers = new("step", "proofs", "found", "holds", "putDown", "takenUp");
     private static readonly MemberNames ProofMembers = new("holdPoint", "passed", "time", "missing", "note");
@@ -32,6 +32,7 @@ internal static partial class JobsWire
         Dictionary<string, bool> verdicts = new(StringComparer.Ordinal);
         (string? by, string? checkedBy) = (null, null);
         List<Evidence> evidence = [];
+        List<TallyLine> tally = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -49,7 +50,8 @@ internal static partial class JobsWire
                 case 8: ReadVerdicts(ref json, verdicts); break;
                 case 9: by = json.NotBlank(); break;
                 case 10: checkedBy = json.NotBlank(); break;
-                default: evidence = RecordsWire.ReadEvidence(ref json); break;
+                case 11: evidence = RecordsWire.ReadEvidence(ref json); break;
+                default: tally = TallyWire.Read(ref json); break;
             }
 
             json.EndMember();
@@ -58,7 +60,7 @@ internal static partial class JobsWire
         DocumentHead.Check(ref json, seen, ReportMembers);
         json.Require(ReportMembers, seen, 2, 3, 4);
         return json.FaultCount == 0 && card is not null && date is LocalDate day
-            ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).WithNames(by, checkedBy, [.. evidence])
+            ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).WithNames(by, checkedBy, [.. evidence]).WithTally([.. tally])
             : null;
     }
 

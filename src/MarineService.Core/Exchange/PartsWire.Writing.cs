@@ -55,6 +55,22 @@ internal static partial class PartsWire
         writer.WriteEndObject();
     }
 
+    internal static void Write(Utf8JsonWriter writer, LooseItem item)
+    {
+        JsonEncodedText[] names = LooseMembers.Encoded;
+        writer.WriteStartObject();
+        writer.Text(names[0], item.Part.Name);
+        writer.WordUnlessDefault(names[1], item.Part.Kind);
+        writer.Text(names[2], item.Part.Place);
+        writer.WriteNumber(names[3], item.Count);
+        if (item.Part.CaptiveWashers > 0)
+        {
+            writer.WriteNumber(names[4], item.Part.CaptiveWashers);
+        }
+
+        writer.WriteEndObject();
+    }
+
     private static void Write(Utf8JsonWriter writer, ServicePart part, PartOffers? offers)
     {
         JsonEncodedText[] names = PartMembers.Encoded;
@@ -124,22 +140,6 @@ internal static partial class PartsWire
             }
 
             writer.WriteEndArray();
-        }
-
-        writer.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter writer, LooseItem item)
-    {
-        JsonEncodedText[] names = LooseMembers.Encoded;
-        writer.WriteStartObject();
-        writer.Text(names[0], item.Part.Name);
-        writer.WordUnlessDefault(names[1], item.Part.Kind);
-        writer.Text(names[2], item.Part.Place);
-        writer.WriteNumber(names[3], item.Count);
-        if (item.Part.CaptiveWashers > 0)
-        {
-            writer.WriteNumber(names[4], item.Part.CaptiveWashers);
         }
 
         writer.WriteEndObject();

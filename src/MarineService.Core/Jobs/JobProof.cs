@@ -43,7 +43,7 @@ public sealed class JobProof
 
         IEnumerable<Finding> all =
             Steps(work).Concat(Dial(measurements)).Concat(Oil(card, measurements)).Concat(Belt(card, measurements))
-                .Concat(measurements.Start?.Findings ?? []).Concat(Verdicts(card, measurements));
+                .Concat(measurements.Start?.Findings ?? []).Concat(Verdicts(card, measurements)).Concat(Tally(card, measurements));
         return new(card, measurements, [.. all.OrderByDescending(finding => finding.Severity)]);
     }
 
@@ -168,6 +168,12 @@ public sealed class JobProof
             yield return JobRules.StrangeVerdict.On("verdict", Figure.Of("task", strange));
         }
     }
+
+    // The card has counted off what comes off; what was told brings it back to zero, or not.
+    private static IEnumerable<Finding> Tally(JobCard card, JobMeasurements measurements) =>
+        measurements.Tally is not null ? card.Kit.Tally.And(measurements.Tally).Judge()
+        : card.Kit.Tally.IsZero ? []
+        : [NotGiven("the count of the loose parts that went back on")];
 
     private static Finding NotGiven(string what) => JobRules.NotMeasured.On("measurements", Figure.Of("measurement", what));
 }

@@ -17,7 +17,7 @@ public sealed class VisitReport
         : this(other.CardId, other.Day, other.Events)
     {
         (Dial, Oil, Belt, Verdicts) = (other.Dial, other.Oil, other.Belt, other.Verdicts);
-        (By, CheckedBy, Evidence) = (other.By, other.CheckedBy, other.Evidence);
+        (By, CheckedBy, Evidence, Tally) = (other.By, other.CheckedBy, other.Evidence, other.Tally);
     }
 
     /// <summary>The card's id.</summary>
@@ -49,6 +49,9 @@ public sealed class VisitReport
 
     /// <summary>Photos and receipts.</summary>
     public IReadOnlyList<Evidence> Evidence { get; private set; } = [];
+
+    /// <summary>The counts of loose parts; none when they were not told.</summary>
+    public IReadOnlyList<TallyLine> Tally { get; private set; } = [];
 
     /// <summary>A report.</summary>
     /// <param name="cardId">The card's id; not blank.</param>
@@ -90,6 +93,20 @@ public sealed class VisitReport
     /// <exception cref="ArgumentException">An item is null.</exception>
     public VisitReport WithNames(string? by, string? checkedBy, params Evidence[] evidence) =>
         new(this) { By = by, CheckedBy = checkedBy, Evidence = Guard.Items(evidence) };
+
+    /// <summary>A copy with the counts of loose parts.</summary>
+    /// <param name="lines">What went back on and what was renewed; each name at one place once.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="lines"/> is null.</exception>
+    /// <exception cref="ArgumentException">An item is null, or a name at one place is there twice.</exception>
+    public VisitReport WithTally(params TallyLine[] lines)
+    {
+        IReadOnlyList<TallyLine> all = Guard.Items(lines);
+        HashSet<(string, string)> seen = [];
+        return all.FirstOrDefault(line => !seen.Add((line.Name, line.Place))) is TallyLine twice
+            ? throw new ArgumentException($"'{twice.Name}' of '{twice.Place}' is named twice.", nameof(lines))
+            : new(this) { Tally = all };
+    }
 
     /// <summary>Holds the report against its card.</summary>
     /// <param name="card">The card.</param>
@@ -134,6 +151,7 @@ public sealed class VisitReport
             }
         }
 
+        given = Tally.Count > 0 ? given.With(card.Kit.TallyOf(Tally, fault => strange.Add(Unfit("tally", fault)))) : given;
         JobProof proof = card.Prove(given);
         return strange.Count == 0 ? proof : JobProof.Refused(card, given, [.. strange, .. proof.Findings]);
     }

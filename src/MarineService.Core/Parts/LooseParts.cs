@@ -11,6 +11,7 @@ namespace MarineService.Core.Parts;
 public sealed class LooseParts
 {
     internal const int Most = 10_000;
+    internal const int MostWashers = 40_000;
 
     private readonly Dictionary<LoosePart, (long Off, long Astray)> _counts;
 
@@ -51,7 +52,7 @@ public sealed class LooseParts
     public LooseParts PutBack(LoosePart part, int count, int captiveWashers = 0)
     {
         Guard.NotNull(part);
-        return With(part, -Count(count), 0, -Guard.InRange(captiveWashers, 0, 40_000, "washers", nameof(captiveWashers)));
+        return PutBackCounted(part, Count(count), Guard.InRange(captiveWashers, 0, MostWashers, "washers", nameof(captiveWashers)));
     }
 
     /// <summary>A copy with new parts put on in place of old ones.</summary>
@@ -111,6 +112,9 @@ public sealed class LooseParts
     /// <summary>What is open.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => IsZero ? "everything is back" : string.Join("; ", Open);
+
+    /// <summary>As <see cref="PutBack"/>, with counts that were checked and may be 0.</summary>
+    internal LooseParts PutBackCounted(LoosePart part, int count, int captiveWashers) => With(part, -count, 0, -captiveWashers);
 
     private static int Count(int count) => Guard.InRange(count, 1, Most, "parts");
 
