@@ -20,7 +20,7 @@ internal static partial class PartsWire
         }
 
         writer.WriteEndArray();
-        string[] tasks = [.. sheet.Kits.Select(kit => kit.TaskId).Concat(sheet.ComesOff.Select(task => task.TaskId)).Distinct(StringComparer.Ordinal)];
+        string[] tasks = [.. sheet.Kits.Select(kit => kit.TaskId).Concat(sheet.ComesOff.Select(task => task.TaskId)).Distinct(StringComparer.Ordinal).OrderBy(task => task, StringComparer.Ordinal)];
         if (tasks.Length > 0)
         {
             writer.WriteStartArray(names[1]);

@@ -109,6 +109,6 @@ public sealed class JobKit
 
     private PartPurchase Buy(KitLine line) => new(
         line,
-        _sheet!.Offers.FirstOrDefault(offers => offers.Part == line.Part.Number)?.Cheapest(line.ToBuy)
+        _sheet!.Offers.FirstOrDefault(offers => offers.Part == line.Part.Number)?.Cover(line.ToBuy)
             ?? Answer.NotKnown<Purchase>($"The packs in which '{line.Part}' is sold, with their prices."));
 }

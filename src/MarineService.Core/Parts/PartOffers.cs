@@ -22,14 +22,17 @@ public sealed class PartOffers
     public static PartOffers Of(string part, params PackOffer[] packs) => new(Guard.NotBlank(part), Purchase.Offers(packs, nameof(packs)));
 
     /// <summary>The cheapest packs that cover an amount.</summary>
-    /// <param name="needed">The amount; 0 or more in the part's unit of issue.</param>
+    /// <param name="needed">The amount; from 0 to 1,000,000,000 in the part's unit of issue.</param>
     /// <returns>The purchase; not known when the amount is too large to be reckoned in the measure that all packs share.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="needed"/> is below 0.</exception>
-    public Answer<Purchase> Cheapest(decimal needed) => Purchase.Fault(Guard.InRange(needed, 0m, decimal.MaxValue, "of the unit"), Packs) is string fault
-        ? Answer.NotKnown<Purchase>($"What to buy of '{Part}': {fault}")
-        : Answer.Known(Purchase.Cheapest(needed, [.. Packs]));
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="needed"/> is outside its range.</exception>
+    public Answer<Purchase> Cheapest(decimal needed) => Cover(Guard.InRange(needed, 0m, 1_000_000_000m, "of the unit"));
 
     /// <summary>The part and how many packs there are.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => FormattableString.Invariant($"{Part}: {string.Join(", ", Packs)}");
+
+    /// <summary>As <see cref="Cheapest"/>, for an amount that was worked out and knows no upper end.</summary>
+    internal Answer<Purchase> Cover(decimal needed) => Purchase.Fault(needed, Packs) is string fault
+        ? Answer.NotKnown<Purchase>($"What to buy of '{Part}': {fault}")
+        : Answer.Known(Purchase.Cheapest(needed, [.. Packs]));
 }

@@ -20,16 +20,16 @@ public sealed class PartsSheet
     /// <summary>The parts.</summary>
     public PartsCatalogue Catalogue { get; }
 
-    /// <summary>What tasks take, in the order given. A task without a kit is not known; one that takes nothing has an empty kit.</summary>
+    /// <summary>What tasks take, by task. A task without a kit is not known; one that takes nothing has an empty kit.</summary>
     public IReadOnlyList<TaskKit> Kits { get; private set; } = [];
 
-    /// <summary>What tasks take off, in the order given. A task that is not there is not known; one that takes nothing off has an empty list.</summary>
+    /// <summary>What tasks take off, by task. A task that is not there is not known; one that takes nothing off has an empty list.</summary>
     public IReadOnlyList<TaskLooseParts> ComesOff { get; private set; } = [];
 
     /// <summary>The spares that must be aboard when a visit is over, without their companions, which go with them.</summary>
     public IReadOnlyList<KitItem> SparesAboard { get; private set; } = [];
 
-    /// <summary>The packs in which parts are sold, in the order given.</summary>
+    /// <summary>The packs in which parts are sold, by part number.</summary>
     public IReadOnlyList<PartOffers> Offers { get; private set; } = [];
 
     /// <summary>The bases on which spin-on filters go, in the order given.</summary>
@@ -51,7 +51,7 @@ public sealed class PartsSheet
         IReadOnlyList<TaskKit> all = Array.AsReadOnly<TaskKit>([.. Kits, .. Guard.Items(kits)]);
         Names.Distinct(all.Select(kit => kit.TaskId), nameof(kits));
         RefuseFaults(all.SelectMany(kit => kit.Items), nameof(kits));
-        return new(this) { Kits = all };
+        return new(this) { Kits = Sorted(all, kit => kit.TaskId) };
     }
 
     /// <summary>A copy with more of what tasks take off.</summary>
@@ -72,7 +72,7 @@ public sealed class PartsSheet
             }
         }
 
-        return new(this) { ComesOff = all };
+        return new(this) { ComesOff = Sorted(all, task => task.TaskId) };
     }
 
     /// <summary>A copy with more spares that must be aboard when a visit is over.</summary>
@@ -97,7 +97,7 @@ public sealed class PartsSheet
     {
         HashSet<string> given = [.. Names.Distinct(Guard.Items(offers).Select(offer => offer.Part), nameof(offers))];
         RefuseUnknown(given, nameof(offers));
-        return new(this) { Offers = Array.AsReadOnly<PartOffers>([.. Offers.Where(offer => !given.Contains(offer.Part)), .. offers]) };
+        return new(this) { Offers = Sorted([.. Offers.Where(offer => !given.Contains(offer.Part)), .. offers], offer => offer.Part) };
     }
 
     /// <summary>A copy with more filter bases.</summary>
@@ -127,6 +127,8 @@ public sealed class PartsSheet
         known.Add((part.Name, part.Place), part);
         return true;
     }
+
+    private static IReadOnlyList<T> Sorted<T>(IEnumerable<T> items, Func<T, string> key) => Array.AsReadOnly<T>([.. items.OrderBy(key, StringComparer.Ordinal)]);
 
     private void RefuseFaults(IEnumerable<KitItem> items, string argument)
     {
