@@ -92,7 +92,7 @@ public sealed class KitList
 
     /// <summary>How many parts, and how many of them must be bought and gathered.</summary>
     /// <returns>Invariant text.</returns>
-    public override string ToString() => FormattableString.Invariant($"{Lines.Count} parts, {ToBuy.Count} to buy{(ToGather.Count == 0 ? string.Empty : $", {ToGather.Count} to gather")}");
+    public override string ToString() => FormattableString.Invariant($"{Lines.Count} {(Lines.Count == 1 ? "part" : "parts")}, {ToBuy.Count} to buy{(ToGather.Count == 0 ? string.Empty : $", {ToGather.Count} to gather")}");
 
     // The sum of what each task uses for itself, and for each shared occasion the greatest amount that is asked for it.
     private static decimal Amount(ServicePart part, (string By, KitItem Item)[] uses) => Whole(part, part.IsTool
