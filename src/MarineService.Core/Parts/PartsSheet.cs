@@ -1,3 +1,4 @@
+using System.Collections.ObjectModel;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Parts;
@@ -128,7 +129,7 @@ public sealed class PartsSheet
         return true;
     }
 
-    private static IReadOnlyList<T> Sorted<T>(IEnumerable<T> items, Func<T, string> key) => Array.AsReadOnly<T>([.. items.OrderBy(key, StringComparer.Ordinal)]);
+    private static ReadOnlyCollection<T> Sorted<T>(IEnumerable<T> items, Func<T, string> key) => Array.AsReadOnly<T>([.. items.OrderBy(key, StringComparer.Ordinal)]);
 
     private void RefuseFaults(IEnumerable<KitItem> items, string argument)
     {
