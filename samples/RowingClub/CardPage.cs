@@ -29,7 +29,7 @@ internal static class CardPage
             page.Line($"  Belt         {card.Belt.Value}");
         }
 
-        Kit(page, card.Kit);
+        Kit(page, card.Kit, units);
         List(page, "Tools", [.. card.Tools.Select(tool => tool.ToString())]);
         List(page, "Uses up", card.Consumables);
         page.Line();
@@ -105,7 +105,7 @@ internal static class CardPage
     }
 
     // What is not known of the kit stands under "Not known".
-    private static void Kit(Page page, JobKit kit)
+    private static void Kit(Page page, JobKit kit, DisplayUnits units)
     {
         if (kit.List.IsKnown)
         {
@@ -113,7 +113,12 @@ internal static class CardPage
             List(page, "To buy", [.. kit.Purchases.Select(one => one.ToString()), .. kit is { Purchases.Count: > 1, Price.IsKnown: true } ? [string.Format(CultureInfo.InvariantCulture, "{0:0.00##} in all", kit.Price.Value)] : Array.Empty<string>()]);
         }
 
-        List(page, "Filter", [.. kit.Filters.Select(one => (one.Comparison.IsKnown ? one.Comparison.Value.ToString() : $"{one.Part}: {one.Comparison.Missing[0]}") + (one.Need.MayBePrefilled ? ", may be filled first" : ", not filled first"))]);
+        List(page, "Filter", [.. kit.Filters.Select(one => (one.Comparison.IsKnown ? one.Comparison.Value.ToString() : $"{one.Part}: not known") + (one.Need.MayBePrefilled ? ", may be filled first" : ", not filled first"))]);
+        foreach (Finding finding in kit.Findings)
+        {
+            page.Finding(finding, units);
+        }
+
         if (kit.ComesOff.IsKnown)
         {
             List(page, "Comes off", kit.Tally.IsZero ? ["nothing that is counted"] : [.. kit.ComesOff.Value.Select(item => item.ToString())]);

@@ -11,6 +11,7 @@ namespace MarineService.Core.Jobs;
 public sealed class JobKit
 {
     private readonly PartsSheet? _sheet;
+    private IReadOnlyList<PartPurchase>? _purchases;
 
     private JobKit(EngineSpecification engine, JobTask[] tasks, IReadOnlyList<KitItem>? shelf)
     {
@@ -41,6 +42,7 @@ public sealed class JobKit
         [
             .. withoutKit.Select(NoKit),
             .. withoutCount.Select(NoCount),
+            .. Filters.SelectMany(one => one.Comparison.Missing),
             .. List.IsKnown && shelf is null && List.Value.Lines.Count > 0 ? ["What the shelf holds; the kit counts everything as lacking."] : Array.Empty<string>(),
         ]);
     }
@@ -49,7 +51,7 @@ public sealed class JobKit
     public Answer<KitList> List { get; }
 
     /// <summary>What to buy, by part number; empty when the kit is not known.</summary>
-    public IReadOnlyList<PartPurchase> Purchases => List.IsKnown ? [.. List.Value.ToBuy.Select(Buy)] : [];
+    public IReadOnlyList<PartPurchase> Purchases => _purchases ??= Array.AsReadOnly<PartPurchase>(List.IsKnown ? [.. List.Value.ToBuy.Select(Buy)] : []);
 
     /// <summary>What all purchases cost together, in the currency of the data sheet's prices; not known while one of them is not.</summary>
     public Answer<decimal> Price
@@ -72,6 +74,9 @@ public sealed class JobKit
     public IReadOnlyList<FilterBase> Filters => _sheet is null || !List.IsKnown
         ? []
         : [.. _sheet.FilterBases.Where(one => List.Value[one.Part] is { Wanted: > 0 })];
+
+    /// <summary>What stands against the filters of the kit before the old ones are off: whatever of them fails or is not known.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Filters.Where(one => one.Comparison.IsKnown).SelectMany(one => one.Comparison.Value.Findings)];
 
     /// <summary>What is not known, and what would settle it.</summary>
     public IReadOnlyList<string> Missing { get; }

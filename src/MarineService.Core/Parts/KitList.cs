@@ -56,15 +56,17 @@ public sealed class KitList
         Names.Distinct(spares.Select(item => item.Part), nameof(sparesAboard));
         Names.Distinct(stock.Select(item => item.Part), nameof(shelf));
 
-        (string By, KitItem Item)[] used = [.. tasks.SelectMany(kit => kit.Items.SelectMany(item => WithCompanions(catalogue, item, nameof(kits)).Select(each => (kit.TaskId, each))))];
-        KitItem[] kept = [.. spares.SelectMany(item => WithCompanions(catalogue, item, nameof(sparesAboard)))];
+        ILookup<string, (string By, KitItem Item)> used = tasks
+            .SelectMany(kit => kit.Items.SelectMany(item => WithCompanions(catalogue, item, nameof(kits)).Select(each => (By: kit.TaskId, Item: each))))
+            .ToLookup(pair => pair.Item.Part, StringComparer.Ordinal);
+        ILookup<string, KitItem> kept = spares.SelectMany(item => WithCompanions(catalogue, item, nameof(sparesAboard))).ToLookup(item => item.Part, StringComparer.Ordinal);
         Dictionary<string, decimal> held = stock.ToDictionary(item => item.Part, item => item.Quantity, StringComparer.Ordinal);
         List<KitLine> lines = [];
-        foreach (string number in used.Select(pair => pair.Item.Part).Concat(kept.Select(item => item.Part)).Distinct(StringComparer.Ordinal).OrderBy(n => n, StringComparer.Ordinal))
+        foreach (string number in used.Select(pairs => pairs.Key).Union(kept.Select(items => items.Key), StringComparer.Ordinal).OrderBy(n => n, StringComparer.Ordinal))
         {
             ServicePart part = catalogue[number];
-            (string By, KitItem Item)[] uses = [.. used.Where(pair => pair.Item.Part == number)];
-            decimal aboard = Whole(part, kept.Where(item => item.Part == number).Sum(item => item.Quantity));
+            (string By, KitItem Item)[] uses = [.. used[number]];
+            decimal aboard = Whole(part, kept[number].Sum(item => item.Quantity));
             string[] by = [.. uses.Select(pair => pair.By).Distinct(StringComparer.Ordinal).OrderBy(name => name, StringComparer.Ordinal)];
             lines.Add(new KitLine(part, Amount(part, uses), aboard, held.TryGetValue(number, out decimal there) ? there : 0m,
                 Array.AsReadOnly(aboard > 0 ? [.. by, SparesAboard] : by)));

@@ -115,6 +115,20 @@ public sealed class JobKitTest
         Assert.DoesNotContain(empty.Missing, line => line.Contains("sheet", StringComparison.Ordinal) || line.Contains("shelf", StringComparison.Ordinal));
     }
 
+    /// <summary>That a filter does not fit is told before the old one is off.</summary>
+    [Fact]
+    public void Filter_ThatDoesNotFitItsBase_IsFoundOnTheCard()
+    {
+        FilterBase spin = FilterBase.Of("LV-1", FilterNeed.Of(FilterKind.EngineOil).WithThread(FilterThread.Inch(3, 4, 16)));
+        PartsSheet sheet = PartsSheet.Of(PartsCatalogue.Of(ServicePart.Of("LV-1", "filter"))).With(TaskKit.Of("strainer", KitItem.Of("LV-1"))).With(TaskLooseParts.Of("strainer"));
+        JobKit near = CardOf(sheet.With(spin.With(FilterSpecification.Named("LV-1").WithThread(FilterThread.Metric(20, 1.5))))).Kit;
+        Assert.Equal(("FILTER-002", Severity.Stop), (near.Findings[0].Code, near.Findings[0].Severity));
+        JobKit silent = CardOf(sheet.With(spin)).Kit;
+        Assert.Empty(silent.Findings);
+        Assert.Contains(silent.Missing, line => line.Contains("'LV-1'", StringComparison.Ordinal));
+        Assert.Empty(CardOf(sheet.With(TaskKit.Of("hoses")).With(spin), "hoses").Kit.Filters);
+    }
+
     /// <summary>The pump's cover is opened once, whichever of two tasks wants it open.</summary>
     [Fact]
     public void ComesOff_OfTwoTasksAtOnePlace_IsCountedOnce()
