@@ -1,6 +1,7 @@
 using System.Globalization;
 using MarineService.Core;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -28,6 +29,7 @@ internal static class CardPage
             page.Line($"  Belt         {card.Belt.Value}");
         }
 
+        Kit(page, card.Kit, units);
         List(page, "Tools", [.. card.Tools.Select(tool => tool.ToString())]);
         List(page, "Uses up", card.Consumables);
         page.Line();
@@ -100,6 +102,36 @@ internal static class CardPage
             ? oil.Choice.Value.Best is { IsKnown: true } best ? best.Value.Designation : $"none fits: {string.Join(" ", oil.Choice.Value.Best.Missing)}"
             : "not known";
         page.Line($"  Oil          {grade}, to have {Volume(oil.ToHave, units)}, first pour {Volume(oil.FirstPour, units)}, last time {Volume(oil.PouredLastTime, units)}");
+    }
+
+    // What is not known of the kit stands under "Not known".
+    private static void Kit(Page page, JobKit kit, DisplayUnits units)
+    {
+        if (kit.List.IsKnown)
+        {
+            List(page, "Kit", [.. kit.List.Value.Lines.Select(InWords)]);
+            List(page, "To buy", [.. kit.Purchases.Select(one => one.ToString()), .. kit is { Purchases.Count: > 1, Price.IsKnown: true } ? [string.Format(CultureInfo.InvariantCulture, "{0:0.00##} in all", kit.Price.Value)] : Array.Empty<string>()]);
+        }
+
+        List(page, "Filter", [.. kit.Filters.Select(one => (one.Comparison.IsKnown ? one.Comparison.Value.ToString() : $"{one.Part}: not known") + (one.Need.MayBePrefilled ? ", may be filled first" : ", not filled first"))]);
+        foreach (Finding finding in kit.Findings)
+        {
+            page.Finding(finding, units);
+        }
+
+        if (kit.ComesOff.IsKnown)
+        {
+            List(page, "Comes off", kit.Tally.IsZero ? ["nothing that is counted"] : [.. kit.ComesOff.Value.Select(item => item.ToString())]);
+        }
+    }
+
+    private static string InWords(KitLine line)
+    {
+        string much = string.Format(CultureInfo.InvariantCulture, "{0:0.###}{1}", line.Total, line.Part.Unit is null ? "" : " " + line.Part.Unit);
+        string shelf = line.FromShelf > 0 ? string.Format(CultureInfo.InvariantCulture, ", {0:0.###} off the shelf", line.FromShelf) : "";
+        string lacking = line.ToBuy > 0 ? string.Format(CultureInfo.InvariantCulture, ", {0:0.###} to buy", line.ToBuy)
+            : line.ToGather > 0 ? string.Format(CultureInfo.InvariantCulture, ", {0:0.###} to gather", line.ToGather) : "";
+        return $"{much} of {line.Part}{shelf}{lacking}; for {string.Join(", ", line.WantedBy)}";
     }
 
     private static string InWords(Circumstance circumstance) => circumstance switch

@@ -1,7 +1,9 @@
 using System.CommandLine;
+using System.Globalization;
 using MarineService.Core;
 using MarineService.Core.Exchange;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Records;
 using UnitsNet;
 
@@ -22,6 +24,8 @@ internal sealed class CardCommand
 
     private readonly Option<string[]> _procedures = new("--procedure") { Description = "How the engine's own manual does a task (JSON file of a procedure with its tasks); replaces the usual one. May be given more than once.", HelpName = "FILE" };
 
+    private readonly Option<string[]> _shelf = new("--shelf") { Description = "What the shelf holds: LV-OIL-40=5; may be given more than once. Without it everything counts as lacking.", HelpName = "PART=AMOUNT" };
+
     private readonly Option<string?> _done = new("--done") { Description = "A report of what was done and measured, to be held against the card (JSON file; - for standard input).", HelpName = "FILE" };
 
     private readonly Option<string?> _into = new("--into") { Description = "With --done: the log file that the entries are added to when the visit is proved.", HelpName = "FILE" };
@@ -40,7 +44,7 @@ internal sealed class CardCommand
             "Example: card Curlew --today 2027-04-20\n\nEverything for one visit: tasks, tools, oil, steps in a harmless order with their cautions and hold points. "
             + "With --done a report of the visit is held against the card; exits 1 when it is not proved.");
         options._launch.AddTo(command);
-        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._procedures, options._done, options._into, options._form })
+        foreach (Option option in new Option[] { options._tasks, options._engine, options._coldest, options._hottest, options._procedures, options._shelf, options._done, options._into, options._form })
         {
             command.Options.Add(option);
         }
@@ -104,6 +108,7 @@ internal sealed class CardCommand
         }
 
         JobConditions conditions = coldest is Temperature low ? JobConditions.NotStated.WithWeather(low, hottest!.Value) : JobConditions.NotStated;
+        conditions = parsed.GetValue(_shelf) is { Length: > 0 } shelf ? conditions.WithShelf([.. Shelf(launch, shelf)]) : conditions;
         string engine = parsed.GetValue(_engine) ?? LogEntry.MainEngine;
         if (!launch.Boat.Engines.Any(one => one.Id == engine))
         {
@@ -128,6 +133,28 @@ internal sealed class CardCommand
         catch (ArgumentException fault)
         {
             throw new UserFault(ExitCode.WrongUsage, fault.Message);
+        }
+    }
+
+    // A part that no engine of the launch knows is a slip of the pen, not a part of another boat.
+    private static IEnumerable<KitItem> Shelf(Launch launch, string[] given)
+    {
+        HashSet<string> known = [.. launch.Boat.Engines.SelectMany(engine => engine.Specification.PartsSheet?.Catalogue.Parts ?? []).Select(part => part.Number)];
+        HashSet<string> seen = [];
+        foreach (string one in given)
+        {
+            string[] sides = one.Split('=');
+            if (sides.Length != 2 || !decimal.TryParse(sides[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal amount) || amount is < 0.001m or > 100_000m)
+            {
+                throw new UserFault(ExitCode.WrongUsage, $"--shelf takes a part and an amount above 0, such as LV-OIL-40=5, not '{one}'.");
+            }
+
+            if (!known.Contains(sides[0]) || !seen.Add(sides[0]))
+            {
+                throw new UserFault(ExitCode.WrongUsage, known.Contains(sides[0]) ? $"--shelf names {sides[0]} twice." : $"{launch.Boat} has no part '{sides[0]}'. It has {(known.Count == 0 ? "no parts sheet" : string.Join(", ", known))}.");
+            }
+
+            yield return KitItem.Of(sides[0], amount);
         }
     }
 

@@ -16,7 +16,7 @@ public static class JobCardJson
     private static readonly DocumentHead Head = new("marine-service/job-card");
 
     private static readonly MemberNames Members = new(
-        "card", "boat", "engine", "date", "tasks", "steps", "tools", "consumables", "oil", "belt", "missing");
+        "card", "boat", "engine", "date", "tasks", "steps", "tools", "consumables", "oil", "belt", "missing", "kit", "purchases", "price", "comesOff", "filters");
 
     private static readonly MemberNames TaskMembers = new("id", "title", "status", "onCard", "coveredBy");
 
@@ -68,6 +68,10 @@ public static class JobCardJson
         }
 
         Texts(writer, names[10], card.Missing);
+        JobKitWire.WriteKit(writer, names[11], card.Kit);
+        JobKitWire.WritePurchases(writer, names[12], names[13], card.Kit);
+        JobKitWire.WriteComesOff(writer, names[14], card.Kit);
+        JobKitWire.WriteFilters(writer, names[15], card.Kit);
         writer.WriteEndObject();
     }
 

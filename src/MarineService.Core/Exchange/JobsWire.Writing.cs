@@ -47,6 +47,7 @@ internal static partial class JobsWire
         writer.Part(names[12], report.Start, CoolingWire.Write);
         writer.Part(names[13], report.Impeller, CoolingWire.Write);
         writer.Part(names[14], report.Bucket, CoolingWire.Write);
+        TallyWire.Write(writer, names[15], report.Tally);
     }
 
     private static void Write(Utf8JsonWriter writer, VisitEvent one)

@@ -12,7 +12,7 @@ internal static partial class JobsWire
 {
     private static readonly MemberNames ReportMembers = new(
         "format", "version", "card", "date", "events", "dial", "oil", "belt", "verdicts", "by", "checkedBy", "evidence",
-        "start", "impeller", "bucketTest");
+        "start", "impeller", "bucketTest", "tally");
 
     private static readonly MemberNames EventMembers = new("step", "proofs", "found", "holds", "putDown", "takenUp");
     private static readonly MemberNames ProofMembers = new("holdPoint", "passed", "time", "missing", "note");
@@ -37,6 +37,7 @@ internal static partial class JobsWire
         StartTimes? start = null;
         ImpellerParts? impeller = null;
         Func<LocalDate, EngineHours?, BucketTest>? bucket = null;
+        List<TallyLine> tally = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -57,7 +58,8 @@ internal static partial class JobsWire
                 case 11: evidence = RecordsWire.ReadEvidence(ref json); break;
                 case 12: start = CoolingWire.ReadStart(ref json); break;
                 case 13: impeller = CoolingWire.ReadImpeller(ref json); break;
-                default: bucket = CoolingWire.ReadBucket(ref json); break;
+                case 14: bucket = CoolingWire.ReadBucket(ref json); break;
+                default: tally = TallyWire.Read(ref json); break;
             }
 
             json.EndMember();
@@ -68,7 +70,7 @@ internal static partial class JobsWire
         json.Require(ReportMembers, seen, 2, 3, 4);
         return json.FaultCount == 0 && card is not null && date is LocalDate day
             ? VisitReport.Of(card, day, events).Measured(dial, oil, belt, verdicts).WithNames(by, checkedBy, [.. evidence])
-                .Seen(start, impeller?.Build(day, dial), bucket?.Invoke(day, dial))
+                .Seen(start, impeller?.Build(day, dial), bucket?.Invoke(day, dial)).WithTally([.. tally])
             : null;
     }
 

@@ -99,6 +99,18 @@ internal ref partial struct JsonCursor
         return null;
     }
 
+    /// <summary>A number within bounds, both ends included, with at most so many decimals.</summary>
+    internal decimal? Number(decimal min, decimal max, int decimals)
+    {
+        if (TryGetDecimal(out decimal value) && value >= min && value <= max && decimal.Round(value, decimals) == value)
+        {
+            return Kept(value);
+        }
+
+        Refuse(FormattableString.Invariant($"a number from {min} to {max} with at most {decimals} decimals"));
+        return null;
+    }
+
     private bool TryGetDecimal(out decimal value)
     {
         value = 0;

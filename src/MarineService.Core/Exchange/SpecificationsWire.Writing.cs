@@ -47,6 +47,8 @@ internal static partial class SpecificationsWire
 
             writer.WriteEndArray();
         }
+
+        writer.Part(names[12], specification.PartsSheet, PartsWire.Write);
     }
 
     internal static void Write(Utf8JsonWriter writer, BoatSpecification specification)

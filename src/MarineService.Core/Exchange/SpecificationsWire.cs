@@ -4,6 +4,7 @@ using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
+using MarineService.Core.Parts;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
 using UnitsNet;
@@ -14,13 +15,13 @@ namespace MarineService.Core.Exchange;
 internal static partial class SpecificationsWire
 {
     /// <summary>The members of an engine's data sheet; the document puts format and version before them.</summary>
-    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers");
+    internal static readonly MemberNames EngineSheet = new("format", "version", "engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers", "parts");
 
     /// <summary>The members of a boat's data sheet; the document puts format and version before them.</summary>
     internal static readonly MemberNames BoatSheet = new("format", "version", "boat", "engines", "tasks");
 
     private static readonly MemberNames FittedMembers = new("id", "specification");
-    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers");
+    private static readonly MemberNames InnerSheet = new("engine", "meter", "variants", "tasks", "permittedOils", "fittedOil", "beltDrive", "sump", "oilTask", "rawWater", "layUp", "covers", "parts");
     private static readonly MemberNames VariantMembers = new("designation", "ratedPower", "ratedSpeed");
 
     internal static EngineSpecification? ReadEngineSheet(ref JsonCursor json, DocumentHead? head)
@@ -44,6 +45,8 @@ internal static partial class SpecificationsWire
         RawWaterSystem? rawWater = null;
         LayUpSheet? layUp = null;
         List<FittedCover> covers = [];
+        PartsSheet? parts = null;
+        List<string?> partsTasks = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -63,6 +66,7 @@ internal static partial class SpecificationsWire
                 case 9: rawWater = CoolingWire.ReadSystem(ref json); break;
                 case 10: layUp = LayUpWire.Read(ref json); break;
                 case 11: covers = CoversWire.Read(ref json); break;
+                case 12: parts = PartsWire.Read(ref json, out partsTasks); break;
                 default: head!.Read(ref json, member); break;
             }
 
@@ -86,6 +90,7 @@ internal static partial class SpecificationsWire
         }
 
         SchedulingWire.CheckPlan(ref json, "/tasks", tasks);
+        PartsWire.CheckTasks(ref json, "/parts", partsTasks, tasks);
         if (engine is null || json.FaultCount > 0)
         {
             return null;
@@ -97,6 +102,7 @@ internal static partial class SpecificationsWire
         sheet = drive is null ? sheet : sheet.WithBeltDrive(drive);
         sheet = rawWater is null ? sheet : sheet.WithRawWater(rawWater);
         sheet = layUp is null ? sheet : sheet.WithLayUp(layUp);
+        sheet = parts is null ? sheet : sheet.WithPartsSheet(parts);
         return sump is null ? sheet : sheet.WithSump(sump, oilTask ?? EngineSpecification.EngineOilTask);
     }
 

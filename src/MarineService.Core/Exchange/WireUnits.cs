@@ -58,6 +58,17 @@ internal sealed class WireUnits
 
     internal static WireUnits Stress { get; } = new(("MPa", value => value));
 
+    internal static WireUnits Pressure { get; } = new(
+        ("kPa", value => value),
+        ("bar", value => 100 * value),
+        ("[psi]", value => UnitsNet.Pressure.FromPoundsForcePerSquareInch(value).Kilopascals));
+
+    internal static WireUnits VolumeFlow { get; } = new(("L/min", value => value));
+
+    internal static WireUnits ParticleSize { get; } = new(("um", value => value));
+
+    internal static WireUnits Mass { get; } = new(("g", value => value), ("kg", value => 1000 * value));
+
     internal static WireUnits TorquePerAngle { get; } = new(("N.m/deg", value => value));
 
     internal static WireUnits LengthPerAngle { get; } = new(("mm/deg", value => value));

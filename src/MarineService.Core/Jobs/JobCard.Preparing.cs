@@ -144,7 +144,7 @@ public sealed partial class JobCard
         }
 
         bool changesOil = whole.Steps.Any(step => step.Acts.Contains(StepAct.Pour));
-        return Answer.Known(new JobCard(boat, engine, day, Array.AsReadOnly(tasks), whole, changesOil ? OilOf(engine, log, given) : null));
+        return Answer.Known(new JobCard(boat, engine, day, Array.AsReadOnly(tasks), whole, changesOil ? OilOf(engine, log, given) : null, JobKit.Of(engine.Specification, tasks, given.Shelf)));
     }
 
     private static JobOil OilOf(FittedEngine engine, ServiceLog log, JobConditions conditions)

@@ -11,9 +11,9 @@ namespace MarineService.Core.Jobs;
 /// <remarks>Immutable. What is not known is said, never guessed. It advises; the engine's own manual outranks it.</remarks>
 public sealed partial class JobCard
 {
-    private JobCard(BoatSpecification boat, FittedEngine engine, LocalDate day, IReadOnlyList<JobTask> tasks, Procedure procedure, JobOil? oil)
+    private JobCard(BoatSpecification boat, FittedEngine engine, LocalDate day, IReadOnlyList<JobTask> tasks, Procedure procedure, JobOil? oil, JobKit kit)
     {
-        (Boat, Engine, Day, Tasks, Procedure, Oil) = (boat, engine, day, tasks, procedure, oil);
+        (Boat, Engine, Day, Tasks, Procedure, Oil, Kit) = (boat, engine, day, tasks, procedure, oil, kit);
         Steps = procedure.InOrder();
         Belt = engine.Specification.BeltDrive is BeltDrive drive
             ? drive.EngineRouting
@@ -44,6 +44,9 @@ public sealed partial class JobCard
     /// <summary>Which oil and how much; null when no oil is changed.</summary>
     public JobOil? Oil { get; }
 
+    /// <summary>What the visit takes along, what to buy of it, and what comes off and has to go back on.</summary>
+    public JobKit Kit { get; }
+
     /// <summary>How the belt lies; not known when the data sheet does not say.</summary>
     public Answer<BeltRouting> Belt { get; }
 
@@ -66,6 +69,7 @@ public sealed partial class JobCard
         .. Procedure.OpenQuestions.Select(Question),
         .. Oil is null ? [] : Oil.Choice.Missing.Concat(Oil.Sump.Missing).Concat(Oil.LastChange.Missing),
         .. MovesBelt ? Belt.Missing : [],
+        .. Kit.Missing,
     ];
 
     /// <summary>Holds what was done and measured against the card.</summary>
@@ -80,10 +84,11 @@ public sealed partial class JobCard
     /// <exception cref="ArgumentNullException"><paramref name="report"/> is null.</exception>
     public JobProof Prove(VisitReport report) => Guard.NotNull(report).ProveOn(this);
 
-    /// <summary>A form to fill in: every step in its order, no hold point passed yet.</summary>
+    /// <summary>A form to fill in: every step in its order, no hold point passed yet, nothing put back.</summary>
     /// <returns>A report that proves nothing.</returns>
     public VisitReport BlankReport() => VisitReport.Of(
-        Id, Day, Steps.Select(step => VisitEvent.Step(step.Id, [.. step.HoldPoints.Select(point => StepProof.Failed(point.Id))])));
+        Id, Day, Steps.Select(step => VisitEvent.Step(step.Id, [.. step.HoldPoints.Select(point => StepProof.Failed(point.Id))])))
+        .WithTally([.. (Kit.ComesOff.IsKnown ? Kit.ComesOff.Value : []).Select(item => TallyLine.Of(item.Part.Name, item.Part.Place, 0))]);
 
     /// <summary>The card in one line.</summary>
     /// <returns>Invariant text.</returns>

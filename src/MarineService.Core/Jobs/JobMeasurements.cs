@@ -2,6 +2,7 @@ using MarineService.Core.Belts;
 using MarineService.Core.Cooling;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 using MarineService.Core.Records;
 
@@ -16,7 +17,7 @@ public sealed class JobMeasurements
         : this(other.Work)
     {
         (Oil, Belt, Start, Dial, Verdicts) = (other.Oil, other.Belt, other.Start, other.Dial, other.Verdicts);
-        (By, CheckedBy, Evidence) = (other.By, other.CheckedBy, other.Evidence);
+        (By, CheckedBy, Evidence, Tally) = (other.By, other.CheckedBy, other.Evidence, other.Tally);
         (Impeller, Bucket) = (other.Impeller, other.Bucket);
     }
 
@@ -53,6 +54,9 @@ public sealed class JobMeasurements
     /// <summary>Photos and receipts.</summary>
     public IReadOnlyList<Evidence> Evidence { get; private set; } = [];
 
+    /// <summary>What was put back, renewed and found, and what came off beyond the card's own list; null when it was not told.</summary>
+    public LooseParts? Tally { get; private set; }
+
     /// <summary>The steps alone.</summary>
     /// <param name="work">The steps in real order.</param>
     /// <returns>The measurements.</returns>
@@ -88,6 +92,15 @@ public sealed class JobMeasurements
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="bucket"/> is null.</exception>
     public JobMeasurements With(BucketTest bucket) => new(this) { Bucket = Guard.NotNull(bucket) };
+
+    /// <summary>A copy with the counts of loose parts.</summary>
+    /// <param name="tally">
+    /// What was put back, renewed and found, beginning with <see cref="LooseParts.Empty"/>: the card has counted off already what its data
+    /// sheet says comes off. What came off beyond that is counted off here.
+    /// </param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="tally"/> is null.</exception>
+    public JobMeasurements With(LooseParts tally) => new(this) { Tally = Guard.NotNull(tally) };
 
     /// <summary>A copy with the hour meter's dial.</summary>
     /// <param name="dial">What it showed.</param>

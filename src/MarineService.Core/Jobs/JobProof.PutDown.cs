@@ -43,6 +43,7 @@ public sealed partial class JobProof
         }
 
         Add(StrangeVerdicts(card, given), _ => true);
+        Add(Tally(given.Tally, card.Kit.TallyFor([.. done.Select(task => task.TaskId)], given.Tally)), task => card.Kit.TakesOff(task.TaskId));
         JobTask[] proved = Array.FindAll(done, task => !all.Exists(one => one.Finding.Severity >= Severity.Act && one.Against(task)));
         Finding[] open = [.. card.Tasks.Where(task => task.CoveredBy is null && task.How is not null && !proved.Contains(task)).Select(task => TaskOpen(task, work))];
         open = open.Length > 0 ? open : [.. work.ToDo.Select(StepOpen)];

@@ -1,6 +1,7 @@
 using MarineService.Core.Belts;
 using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 
 namespace MarineService.Core.Jobs;
@@ -48,7 +49,8 @@ public sealed partial class JobProof
 
         IEnumerable<Finding> all =
             Steps(work).Concat(Dial(measurements)).Concat(Oil(card, measurements)).Concat(Belt(card, measurements))
-                .Concat(JobWater.FindingsOf(card, measurements)).Concat(Verdicts(card, measurements));
+                .Concat(JobWater.FindingsOf(card, measurements)).Concat(Verdicts(card, measurements))
+                .Concat(Tally(measurements.Tally, card.Kit.Tally));
         JobProof proof = new(card, measurements, [.. all.OrderByDescending(finding => finding.Severity)]);
         proof.ProvedTasks = proof.IsProved ? [.. card.Tasks.Where(task => task.CoveredBy is null && IsDone(task, work))] : [];
         return proof;
@@ -179,6 +181,12 @@ public sealed partial class JobProof
             yield return JobRules.StrangeVerdict.On("verdict", Figure.Of("task", strange));
         }
     }
+
+    // The card has counted off what comes off; what was told brings it back to zero, or not.
+    private static IEnumerable<Finding> Tally(LooseParts? told, LooseParts off) =>
+        told is not null ? off.And(told).Judge()
+        : off.IsZero ? []
+        : [NotGiven("the count of the loose parts that went back on")];
 
     private static Finding NotGiven(string what) => JobRules.NotMeasured.On("measurements", Figure.Of("measurement", what));
 }

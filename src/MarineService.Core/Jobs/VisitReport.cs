@@ -18,7 +18,7 @@ public sealed class VisitReport
         : this(other.CardId, other.Day, other.Events)
     {
         (Dial, Oil, Belt, Verdicts) = (other.Dial, other.Oil, other.Belt, other.Verdicts);
-        (By, CheckedBy, Evidence) = (other.By, other.CheckedBy, other.Evidence);
+        (By, CheckedBy, Evidence, Tally) = (other.By, other.CheckedBy, other.Evidence, other.Tally);
         (Start, Impeller, Bucket) = (other.Start, other.Impeller, other.Bucket);
     }
 
@@ -60,6 +60,9 @@ public sealed class VisitReport
 
     /// <summary>The bucket test, or null.</summary>
     public BucketTest? Bucket { get; private set; }
+
+    /// <summary>The counts of loose parts; none when they were not told.</summary>
+    public IReadOnlyList<TallyLine> Tally { get; private set; } = [];
 
     /// <summary>A report.</summary>
     /// <param name="cardId">The card's id; not blank.</param>
@@ -113,6 +116,20 @@ public sealed class VisitReport
     public VisitReport WithNames(string? by, string? checkedBy, params Evidence[] evidence) =>
         new(this) { By = by, CheckedBy = checkedBy, Evidence = Guard.Items(evidence) };
 
+    /// <summary>A copy with the counts of loose parts.</summary>
+    /// <param name="lines">What went back on and what was renewed; each name at one place once.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="lines"/> is null.</exception>
+    /// <exception cref="ArgumentException">An item is null, or a name at one place is there twice.</exception>
+    public VisitReport WithTally(params TallyLine[] lines)
+    {
+        IReadOnlyList<TallyLine> all = Guard.Items(lines);
+        HashSet<(string, string)> seen = [];
+        return all.FirstOrDefault(line => !seen.Add((line.Name, line.Place))) is TallyLine twice
+            ? throw new ArgumentException($"'{twice.Name}' of '{twice.Place}' is named twice.", nameof(lines))
+            : new(this) { Tally = all };
+    }
+
     /// <summary>Holds the report against its card.</summary>
     /// <param name="card">The card.</param>
     /// <returns>One verdict, and everything that stands against it.</returns>
@@ -164,6 +181,7 @@ public sealed class VisitReport
             }
         }
 
+        given = Tally.Count > 0 ? given.With(card.Kit.TallyOf(Tally, fault => strange.Add(Unfit("tally", fault)))) : given;
         JobProof proof = card.Prove(given);
         return strange.Count == 0 ? proof : JobProof.Refused(card, given, [.. strange, .. proof.Findings]);
     }

@@ -7,6 +7,15 @@ namespace MarineService.Core.Parts;
 /// <remarks>Built by With methods; each returns a copy. The engine's manual states the figures.</remarks>
 public sealed class FilterNeed
 {
+    internal const double MostMm = 500;
+    internal const double MostDifferenceKilopascals = 1_000;
+    internal const double MostStrengthKilopascals = 20_000;
+    internal const double MostCelsius = 300;
+    internal const double MostLitersPerMinute = 1_000;
+    internal const double MostMicrometers = 1_000;
+    internal const double MostGrams = 10_000;
+    internal const int MostCycles = 1_000_000_000;
+
     private readonly double?[] _least;
     private readonly double?[] _most;
 
@@ -88,8 +97,8 @@ public sealed class FilterNeed
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterNeed WithBypass(Pressure opensFrom, Pressure opensTo)
     {
-        double from = Bounded(Canonical.Kilopascals(opensFrom), 1_000, "kPa", nameof(opensFrom));
-        double to = Guard.InRange(Canonical.Kilopascals(opensTo), from, 1_000, "kPa", nameof(opensTo));
+        double from = Bounded(Canonical.Kilopascals(opensFrom), MostDifferenceKilopascals, "kPa", nameof(opensFrom));
+        double to = Guard.InRange(Canonical.Kilopascals(opensTo), from, MostDifferenceKilopascals, "kPa", nameof(opensTo));
         return With((FilterProperty.Bypass, 1, 1), (FilterProperty.BypassOpening, from, to));
     }
 
@@ -117,8 +126,8 @@ public sealed class FilterNeed
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterNeed WithFlow(Pressure pressureDrop, VolumeFlow at)
     {
-        double flow = Bounded(Canonical.LitersPerMinute(at), 1_000, "L/min", nameof(at));
-        FilterNeed asked = With((FilterProperty.PressureDrop, null, Bounded(Canonical.Kilopascals(pressureDrop), 1_000, "kPa", nameof(pressureDrop))));
+        double flow = Bounded(Canonical.LitersPerMinute(at), MostLitersPerMinute, "L/min", nameof(at));
+        FilterNeed asked = With((FilterProperty.PressureDrop, null, Bounded(Canonical.Kilopascals(pressureDrop), MostDifferenceKilopascals, "kPa", nameof(pressureDrop))));
         return new(Kind, Mounted, Thread, asked._least, asked._most, flow, ParticleMicrometers);
     }
 
@@ -157,6 +166,10 @@ public sealed class FilterNeed
     /// <exception cref="ArgumentNullException"><paramref name="filter"/> is null.</exception>
     public FilterComparison Compare(FilterSpecification filter) => new(this, Guard.NotNull(filter));
 
+    /// <summary>A need whose figures were checked where they came in, in the units of the attributes.</summary>
+    internal static FilterNeed OfChecked(FilterKind kind, FilterOrientation mounted, FilterThread? thread, double?[] least, double?[] most, double? flow, double? micrometers) =>
+        new(kind, mounted, thread, least, most, flow, micrometers);
+
     internal double? Least(FilterProperty attribute) => _least[attribute.Index];
 
     internal double? Most(FilterProperty attribute) => _most[attribute.Index];
@@ -164,25 +177,25 @@ public sealed class FilterNeed
     internal static double Bounded(double value, double most, string unit, string argument) =>
         Guard.InRange(Guard.Positive(value, unit, argument), 0, most, unit, argument);
 
-    internal static double Size(Length size, string argument) => Bounded(Canonical.Millimeters(size), 500, "mm", argument);
+    internal static double Size(Length size, string argument) => Bounded(Canonical.Millimeters(size), MostMm, "mm", argument);
 
     internal static double? Size(Length? size, string argument) => size is Length given ? Size(given, argument) : null;
 
-    internal static double Strength(Pressure pressure, string argument) => Bounded(Canonical.Kilopascals(pressure), 20_000, "kPa", argument);
+    internal static double Strength(Pressure pressure, string argument) => Bounded(Canonical.Kilopascals(pressure), MostStrengthKilopascals, "kPa", argument);
 
     internal static double? Heat(Temperature? temperature, string argument) =>
-        temperature is Temperature given ? Guard.InRange(Canonical.Celsius(given), 0, 300, "°C", argument) : null;
+        temperature is Temperature given ? Guard.InRange(Canonical.Celsius(given), 0, MostCelsius, "°C", argument) : null;
 
     internal static double? Dirt(Mass? mass, string argument) =>
-        mass is Mass given ? Bounded(Canonical.Grams(given), 10_000, "g", argument) : null;
+        mass is Mass given ? Bounded(Canonical.Grams(given), MostGrams, "g", argument) : null;
 
     internal static double? Cycles(int? cycles, string argument) =>
-        cycles is int given ? Guard.InRange(given, 1, 1_000_000_000, "cycles", argument) : null;
+        cycles is int given ? Guard.InRange(given, 1, MostCycles, "cycles", argument) : null;
 
     private FilterNeed WithRange(FilterProperty attribute, Length least, Length most)
     {
         double from = Size(least, nameof(least));
-        return With((attribute, from, Guard.InRange(Canonical.Millimeters(most), from, 500, "mm", nameof(most))));
+        return With((attribute, from, Guard.InRange(Canonical.Millimeters(most), from, MostMm, "mm", nameof(most))));
     }
 
     private FilterNeed With(params (FilterProperty Attribute, double? Least, double? Most)[] changes)

@@ -10,6 +10,8 @@ namespace MarineService.Core.Parts;
 /// </code></example>
 public sealed class FilterSpecification
 {
+    internal const double MostSectionMm = 50;
+
     private readonly double?[] _values;
 
     private FilterSpecification(string name, FilterThread? thread, double?[] values, double? flow, double? micrometers) =>
@@ -66,7 +68,7 @@ public sealed class FilterSpecification
         return With(
             (FilterProperty.GasketOuter, outside),
             (FilterProperty.GasketInner, inside),
-            (FilterProperty.GasketSection, section is Length thick ? FilterNeed.Bounded(Canonical.Millimeters(thick), 50, "mm", nameof(section)) : null));
+            (FilterProperty.GasketSection, section is Length thick ? FilterNeed.Bounded(Canonical.Millimeters(thick), MostSectionMm, "mm", nameof(section)) : null));
     }
 
     /// <summary>A copy with the sizes of the can.</summary>
@@ -84,7 +86,7 @@ public sealed class FilterSpecification
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="opensAt"/> is outside its range.</exception>
     public FilterSpecification WithBypass(Pressure? opensAt) => With(
         (FilterProperty.Bypass, 1),
-        (FilterProperty.BypassOpening, opensAt is Pressure p ? FilterNeed.Bounded(Canonical.Kilopascals(p), 1_000, "kPa", nameof(opensAt)) : null));
+        (FilterProperty.BypassOpening, opensAt is Pressure p ? FilterNeed.Bounded(Canonical.Kilopascals(p), FilterNeed.MostDifferenceKilopascals, "kPa", nameof(opensAt)) : null));
 
     /// <summary>A copy that has no bypass valve.</summary>
     /// <returns>The copy.</returns>
@@ -113,8 +115,8 @@ public sealed class FilterSpecification
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilterSpecification WithFlow(Pressure pressureDrop, VolumeFlow at)
     {
-        double flow = FilterNeed.Bounded(Canonical.LitersPerMinute(at), 1_000, "L/min", nameof(at));
-        double drop = FilterNeed.Bounded(Canonical.Kilopascals(pressureDrop), 1_000, "kPa", nameof(pressureDrop));
+        double flow = FilterNeed.Bounded(Canonical.LitersPerMinute(at), FilterNeed.MostLitersPerMinute, "L/min", nameof(at));
+        double drop = FilterNeed.Bounded(Canonical.Kilopascals(pressureDrop), FilterNeed.MostDifferenceKilopascals, "kPa", nameof(pressureDrop));
         return new(Name, Thread, Changed((FilterProperty.PressureDrop, drop)), flow, ParticleMicrometers);
     }
 
@@ -151,6 +153,10 @@ public sealed class FilterSpecification
     /// <summary>The name.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => Name;
+
+    /// <summary>A filter whose figures were checked where they came in, in the units of the attributes.</summary>
+    internal static FilterSpecification OfChecked(string name, FilterThread? thread, double?[] values, double? flow, double? micrometers) =>
+        new(name, thread, values, flow, micrometers);
 
     internal double? Value(FilterProperty attribute) => _values[attribute.Index];
 

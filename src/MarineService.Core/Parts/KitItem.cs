@@ -5,6 +5,9 @@ namespace MarineService.Core.Parts;
 /// <summary>So much of one part, perhaps for an occasion that several tasks of a visit share.</summary>
 public sealed record KitItem
 {
+    internal const decimal Least = 0.001m;
+    internal const decimal Most = 100_000m;
+
     private KitItem(string part, decimal quantity, string? occasion) => (Part, Quantity, Occasion) = (part, quantity, occasion);
 
     /// <summary>The number of the part.</summary>
@@ -24,7 +27,7 @@ public sealed record KitItem
     /// <exception cref="ArgumentException"><paramref name="part"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="quantity"/> is outside its range.</exception>
     public static KitItem Of(string part, decimal quantity = 1m) =>
-        new(Guard.NotBlank(part), Guard.InRange(quantity, 0.001m, 100_000m, "of the part"), null);
+        new(Guard.NotBlank(part), Guard.InRange(quantity, Least, Most, "of the part"), null);
 
     /// <summary>A copy that is needed once, however many tasks of the visit open the same thing.</summary>
     /// <param name="occasion">What they share, such as "pump cover"; not blank.</param>
@@ -32,6 +35,9 @@ public sealed record KitItem
     /// <exception cref="ArgumentNullException"><paramref name="occasion"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="occasion"/> is blank.</exception>
     public KitItem OnceFor(string occasion) => new(Part, Quantity, Guard.NotBlank(occasion));
+
+    /// <summary>So many times as much of it; what is worked out knows no upper end.</summary>
+    internal KitItem Times(decimal times, string? occasion) => new(Part, Quantity * times, occasion ?? Occasion);
 
     /// <summary>Quantity and part.</summary>
     /// <returns>Invariant text.</returns>

@@ -31,8 +31,11 @@ public sealed class KitLine
     /// <summary>What comes off the shelf; 0 or more in the part's unit of issue.</summary>
     public decimal FromShelf => Math.Min(Total, OnShelf);
 
-    /// <summary>What must be bought; 0 when the shelf has enough.</summary>
-    public decimal ToBuy => Total - FromShelf;
+    /// <summary>What must be bought; 0 when the shelf has enough, and for a tool that is not said to be bought.</summary>
+    public decimal ToBuy => Part.IsBoughtWhenMissing ? Total - FromShelf : 0;
+
+    /// <summary>What must be gathered from elsewhere: tools that the shelf lacks; 0 for what is bought.</summary>
+    public decimal ToGather => Total - FromShelf - ToBuy;
 
     /// <summary>The tasks and spares that want it, in the order of their names.</summary>
     public IReadOnlyList<string> WantedBy { get; }
@@ -40,5 +43,5 @@ public sealed class KitLine
     /// <summary>How the amount came about.</summary>
     /// <returns>Invariant text.</returns>
     public override string ToString() => FormattableString.Invariant(
-        $"{Part}: {Total:0.###}{(Part.Unit is null ? string.Empty : " " + Part.Unit)} ({Wanted:0.###} for the tasks, {Reserve:0.###} reserve, {Aboard:0.###} spare aboard), {FromShelf:0.###} off the shelf, {ToBuy:0.###} to buy; for {string.Join(", ", WantedBy)}");
+        $"{Part}: {Total:0.###}{(Part.Unit is null ? string.Empty : " " + Part.Unit)} ({Wanted:0.###} for the tasks, {Reserve:0.###} reserve, {Aboard:0.###} spare aboard), {FromShelf:0.###} off the shelf, {Total - FromShelf:0.###} to {(Part.IsBoughtWhenMissing ? "buy" : "gather")}; for {string.Join(", ", WantedBy)}");
 }

@@ -6,6 +6,8 @@ namespace MarineService.Core.Parts;
 /// <remarks>Two are equal when all four members are. A washer that is captive on its screw still is counted: it can come off.</remarks>
 public sealed record LoosePart
 {
+    internal const int MostWashers = 4;
+
     private LoosePart(string name, LoosePartKind kind, string place, int captiveWashers) =>
         (Name, Kind, Place, CaptiveWashers) = (name, kind, place, captiveWashers);
 
@@ -31,7 +33,7 @@ public sealed record LoosePart
     /// <exception cref="ArgumentException">A text is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a defined value, or <paramref name="captiveWashers"/> is outside its range.</exception>
     public static LoosePart Of(string name, LoosePartKind kind, string place, int captiveWashers = 0) =>
-        new(Guard.NotBlank(name), Guard.Defined(kind), Guard.NotBlank(place), Guard.InRange(captiveWashers, 0, 4, "washers"));
+        new(Guard.NotBlank(name), Guard.Defined(kind), Guard.NotBlank(place), Guard.InRange(captiveWashers, 0, MostWashers, "washers"));
 
     /// <summary>Name and place.</summary>
     /// <returns>Invariant text.</returns>

@@ -10,6 +10,9 @@ namespace MarineService.Core.Parts;
 /// </code></example>
 public sealed class LooseParts
 {
+    internal const int Most = 10_000;
+    internal const int MostWashers = 40_000;
+
     private readonly Dictionary<LoosePart, (long Off, long Astray)> _counts;
 
     private LooseParts(Dictionary<LoosePart, (long Off, long Astray)> counts) => _counts = counts;
@@ -49,7 +52,7 @@ public sealed class LooseParts
     public LooseParts PutBack(LoosePart part, int count, int captiveWashers = 0)
     {
         Guard.NotNull(part);
-        return With(part, -Count(count), 0, -Guard.InRange(captiveWashers, 0, 40_000, "washers", nameof(captiveWashers)));
+        return PutBackCounted(part, Count(count), Guard.InRange(captiveWashers, 0, MostWashers, "washers", nameof(captiveWashers)));
     }
 
     /// <summary>A copy with new parts put on in place of old ones.</summary>
@@ -110,7 +113,10 @@ public sealed class LooseParts
     /// <returns>Invariant text.</returns>
     public override string ToString() => IsZero ? "everything is back" : string.Join("; ", Open);
 
-    private static int Count(int count) => Guard.InRange(count, 1, 10_000, "parts");
+    /// <summary>As <see cref="PutBack"/>, with counts that were checked and may be 0.</summary>
+    internal LooseParts PutBackCounted(LoosePart part, int count, int captiveWashers) => With(part, -count, 0, -captiveWashers);
+
+    private static int Count(int count) => Guard.InRange(count, 1, Most, "parts");
 
     private static void Add(Dictionary<LoosePart, (long Off, long Astray)> counts, LoosePart part, long off, long astray)
     {

@@ -5,6 +5,12 @@ namespace MarineService.Core.Parts;
 /// <summary>One size in which something is sold: how much is in it and what it costs.</summary>
 public sealed record PackOffer
 {
+    internal const decimal LeastAmount = 0.001m;
+    internal const decimal MostAmount = 100_000m;
+    internal const int AmountDecimals = 3;
+    internal const decimal MostPrice = 1_000_000m;
+    internal const int PriceDecimals = 4;
+
     private PackOffer(string name, decimal amount, decimal price) => (Name, Amount, Price) = (name, amount, price);
 
     /// <summary>The pack by the caller's own name.</summary>
@@ -26,8 +32,8 @@ public sealed record PackOffer
     /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range or has more decimals.</exception>
     public static PackOffer Of(string name, decimal amount, decimal price) => new(
         Guard.NotBlank(name),
-        Decimals(Guard.InRange(amount, 0.001m, 100_000m, "of the unit"), 3, nameof(amount)),
-        Decimals(Guard.InRange(price, 0m, 1_000_000m, "of the currency"), 4, nameof(price)));
+        Decimals(Guard.InRange(amount, LeastAmount, MostAmount, "of the unit"), AmountDecimals, nameof(amount)),
+        Decimals(Guard.InRange(price, 0m, MostPrice, "of the currency"), PriceDecimals, nameof(price)));
 
     /// <summary>Name, amount and price.</summary>
     /// <returns>Invariant text.</returns>

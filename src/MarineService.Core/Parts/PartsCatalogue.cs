@@ -27,7 +27,7 @@ public sealed class PartsCatalogue
     /// <param name="parts">Numbers distinct; every companion is one of the parts and has no companions of its own.</param>
     /// <returns>The catalogue.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="parts"/> is null.</exception>
-    /// <exception cref="ArgumentException">An item is null, a number is used twice, or a companion is not there or has companions.</exception>
+    /// <exception cref="ArgumentException">An item is null, a number is used twice, or a companion is not there, has companions, or is counted in whole pieces and has a broken quantity.</exception>
     public static PartsCatalogue Of(params ServicePart[] parts)
     {
         IReadOnlyList<ServicePart> all = Guard.Items(parts);
@@ -61,17 +61,31 @@ public sealed class PartsCatalogue
 
         for (int i = 0; i < parts.Count; i++)
         {
-            foreach (KitItem companion in parts[i].Companions)
+            for (int j = 0; j < parts[i].Companions.Count; j++)
             {
+                KitItem companion = parts[i].Companions[j];
                 if (!known.TryGetValue(companion.Part, out ServicePart? other) || other.Companions.Count > 0)
                 {
-                    faults.Add(new ListFault("part", i, "companions", companion.Part, "the number of a part that is there and has no companions of its own"));
+                    faults.Add(new ListFault("part", i, FormattableString.Invariant($"companions/{j}/part"), companion.Part, "the number of a part that is there and has no companions of its own"));
+                }
+                else if (IsBroken(other, companion))
+                {
+                    faults.Add(new ListFault("part", i, FormattableString.Invariant($"companions/{j}/quantity"), FormattableString.Invariant($"{companion.Quantity}"), "a whole number of pieces"));
                 }
             }
         }
 
         return faults;
     }
+
+    /// <summary>What is wrong with an item of a kit, or null.</summary>
+    internal string? Fault(KitItem item) =>
+        !TryFind(item.Part, out ServicePart? part) ? $"There is no part '{item.Part}' in the catalogue."
+        : IsBroken(part, item) ? FormattableString.Invariant($"'{item.Part}' is counted in whole pieces, and {item.Quantity} is not whole.")
+        : null;
+
+    /// <summary>Whether a part that is counted in whole pieces is asked for in broken ones.</summary>
+    internal static bool IsBroken(ServicePart part, KitItem item) => part.Unit is null && decimal.Truncate(item.Quantity) != item.Quantity;
 
     internal bool TryFind(string number, [NotNullWhen(true)] out ServicePart? part) => _byNumber.TryGetValue(number, out part);
 }

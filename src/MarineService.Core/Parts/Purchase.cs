@@ -10,6 +10,9 @@ namespace MarineService.Core.Parts;
 /// <example><code>Purchase.Cheapest(5.7m, PackOffer.Of("can", 5m, 40m), PackOffer.Of("bottle", 1m, 11m)); // 1 x can, 1 x bottle: 51.00</code></example>
 public sealed class Purchase
 {
+    internal const int MostOffers = 64;
+    private const decimal MostNeeded = 100_000m;
+
     private readonly IReadOnlyList<PackOffer> _offers;
 
     private Purchase(decimal needed, IReadOnlyList<PackLine> lines, IReadOnlyList<PackOffer> offers) =>
@@ -44,12 +47,11 @@ public sealed class Purchase
     /// <exception cref="ArgumentException">There is no offer or more than 64, an item is null, a name is used twice, or the amount is more than 2,000,000 times the greatest measure that all sizes share.</exception>
     public static Purchase Cheapest(decimal needed, params PackOffer[] offers)
     {
-        Guard.InRange(needed, 0m, 100_000m, "of the unit");
-        IReadOnlyList<PackOffer> all = Guard.Items(offers);
-        Names.Distinct(all.Select(offer => offer.Name), nameof(offers));
-        if (all.Count is 0 or > 64)
+        Guard.InRange(needed, 0m, MostNeeded, "of the unit");
+        IReadOnlyList<PackOffer> all = Offers(offers, nameof(offers));
+        if (Fault(needed, all) is string fault)
         {
-            throw new ArgumentException(FormattableString.Invariant($"Must be 1 to 64 pack sizes; there are {all.Count}."), nameof(offers));
+            throw new ArgumentException(fault, nameof(offers));
         }
 
         PackOffer[] ordered =
@@ -59,12 +61,6 @@ public sealed class Purchase
         long[] amounts = Array.ConvertAll(ordered, offer => (long)(offer.Amount * 1_000m));
         long grain = amounts.Aggregate(PackMath.GreatestCommonDivisor);
         long units = (long)decimal.Ceiling(needed * 1_000m / grain);
-        if (units > PackMath.MostUnits)
-        {
-            throw new ArgumentException(
-                FormattableString.Invariant($"All sizes share only a measure of {grain / 1000m:0.###}, and {needed:0.###} is more than {PackMath.MostUnits} of it."), nameof(offers));
-        }
-
         int[] counts = PackMath.Cheapest((int)units, Array.ConvertAll(amounts, amount => amount / grain), Array.ConvertAll(ordered, offer => (long)(offer.Price * 10_000m)));
         return new(
             needed,
@@ -95,4 +91,25 @@ public sealed class Purchase
     public override string ToString() => Lines.Count == 0
         ? "nothing to buy"
         : FormattableString.Invariant($"{string.Join(", ", Lines)}: {Price:0.00##}");
+
+    /// <summary>The packs, checked.</summary>
+    internal static IReadOnlyList<PackOffer> Offers(IEnumerable<PackOffer>? offers, string argument)
+    {
+        IReadOnlyList<PackOffer> all = Guard.Items(offers, argument);
+        Names.Distinct(all.Select(offer => offer.Name), argument);
+        return all.Count is 0 or > MostOffers
+            ? throw new ArgumentException(FormattableString.Invariant($"Must be 1 to {MostOffers} pack sizes; there are {all.Count}."), argument)
+            : all;
+    }
+
+    /// <summary>Why an amount cannot be reckoned in the measure that all packs share, or null.</summary>
+    internal static string? Fault(decimal needed, IReadOnlyList<PackOffer> offers)
+    {
+        long grain = offers.Select(offer => (long)(offer.Amount * 1_000m)).Aggregate(PackMath.GreatestCommonDivisor);
+        return needed > MostNeeded
+            ? FormattableString.Invariant($"{needed:0.###} is more than {MostNeeded}.")
+            : decimal.Ceiling(needed * 1_000m / grain) > PackMath.MostUnits
+                ? FormattableString.Invariant($"All sizes share only a measure of {grain / 1000m:0.###}, and {needed:0.###} is more than {PackMath.MostUnits} of it.")
+            : null;
+    }
 }

@@ -7,8 +7,10 @@ namespace MarineService.Core.Parts;
 /// <example><code>ServicePart.Of("LV-IMP-1", "impeller").With(KitItem.Of("LV-GSK-1"), KitItem.Of("LV-WSH-1", 6m));</code></example>
 public sealed class ServicePart
 {
-    private ServicePart(string number, string title, string? unit, decimal reserve, bool isTool, IReadOnlyList<KitItem> companions) =>
-        (Number, Title, Unit, ReserveFraction, IsTool, Companions) = (number, title, unit, reserve, isTool, companions);
+    internal const decimal MostReserve = 10m;
+
+    private ServicePart(string number, string title, string? unit, decimal reserve, bool isTool, bool isBought, IReadOnlyList<KitItem> companions) =>
+        (Number, Title, Unit, ReserveFraction, IsTool, IsBoughtWhenMissing, Companions) = (number, title, unit, reserve, isTool, isBought, companions);
 
     /// <summary>The caller's own number.</summary>
     public string Number { get; }
@@ -25,6 +27,9 @@ public sealed class ServicePart
     /// <summary>Whether it comes back: tools of several tasks are taken along once.</summary>
     public bool IsTool { get; }
 
+    /// <summary>Whether it is bought when the shelf lacks it. A tool is gathered, from the boat, the shed or a neighbour, unless it is said to be bought.</summary>
+    public bool IsBoughtWhenMissing { get; }
+
     /// <summary>What goes with each one of it.</summary>
     public IReadOnlyList<KitItem> Companions { get; }
 
@@ -34,7 +39,7 @@ public sealed class ServicePart
     /// <returns>The part.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">An argument is blank.</exception>
-    public static ServicePart Of(string number, string title) => new(Guard.NotBlank(number), Guard.NotBlank(title), null, 0, false, []);
+    public static ServicePart Of(string number, string title) => new(Guard.NotBlank(number), Guard.NotBlank(title), null, 0, false, true, []);
 
     /// <summary>Something that is measured, such as oil.</summary>
     /// <param name="number">The caller's own number; not blank.</param>
@@ -46,22 +51,26 @@ public sealed class ServicePart
     /// <exception cref="ArgumentException">A text is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reserveFraction"/> is outside its range.</exception>
     public static ServicePart Measured(string number, string title, string unit, decimal reserveFraction = 0m) => new(
-        Guard.NotBlank(number), Guard.NotBlank(title), Guard.NotBlank(unit), Guard.InRange(reserveFraction, 0m, 10m, "of the amount"), false, []);
+        Guard.NotBlank(number), Guard.NotBlank(title), Guard.NotBlank(unit), Guard.InRange(reserveFraction, 0m, MostReserve, "of the amount"), false, true, []);
 
-    /// <summary>A tool, which comes back.</summary>
+    /// <summary>A tool, which comes back and is gathered when the shelf lacks it.</summary>
     /// <param name="number">The caller's own number; not blank.</param>
     /// <param name="title">What it is; not blank.</param>
     /// <returns>The tool.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">An argument is blank.</exception>
-    public static ServicePart Tool(string number, string title) => new(Guard.NotBlank(number), Guard.NotBlank(title), null, 0, true, []);
+    public static ServicePart Tool(string number, string title) => new(Guard.NotBlank(number), Guard.NotBlank(title), null, 0, true, false, []);
+
+    /// <summary>A copy that is bought when the shelf lacks it; what is no tool always is.</summary>
+    /// <returns>The copy.</returns>
+    public ServicePart BoughtWhenMissing() => new(Number, Title, Unit, ReserveFraction, IsTool, true, Companions);
 
     /// <summary>A copy with a reserve.</summary>
     /// <param name="fraction">The share that is taken along on top; from 0 to 10; whole pieces are rounded up.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fraction"/> is outside its range.</exception>
     public ServicePart WithReserve(decimal fraction) =>
-        new(Number, Title, Unit, Guard.InRange(fraction, 0m, 10m, "of the amount"), IsTool, Companions);
+        new(Number, Title, Unit, Guard.InRange(fraction, 0m, MostReserve, "of the amount"), IsTool, IsBoughtWhenMissing, Companions);
 
     /// <summary>A copy with more companions: what goes with each one of it.</summary>
     /// <param name="companions">Gaskets, washers, keys; parts distinct from each other, from those already there and from the part itself.</param>
@@ -72,7 +81,7 @@ public sealed class ServicePart
     {
         IReadOnlyList<KitItem> all = Array.AsReadOnly<KitItem>([.. Companions, .. Guard.Items(companions)]);
         Names.Distinct([Number, .. all.Select(item => item.Part)], nameof(companions));
-        return new(Number, Title, Unit, ReserveFraction, IsTool, all);
+        return new(Number, Title, Unit, ReserveFraction, IsTool, IsBoughtWhenMissing, all);
     }
 
     /// <summary>Number and title.</summary>

@@ -5,57 +5,61 @@ using MarineService.Core.Fluids;
 using MarineService.Core.Internal;
 using MarineService.Core.LayUp;
 using MarineService.Core.Oils;
+using MarineService.Core.Parts;
 using MarineService.Core.Scheduling;
 
 namespace MarineService.Core.Specifications;
 
-/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive, its raw-water side, its covers, and what the winter needs of it.</summary>
+/// <summary>What one engine is and needs: its identity, its meter, its variants, its tasks, the oils that it may have, its sump, its belt drive, its raw-water side, its covers, its parts, and what the winter needs of it.</summary>
 /// <remarks>Built by With methods; each returns a copy. The engine's own manual outranks every figure in it.</remarks>
 public sealed class EngineSpecification
 {
     /// <summary>The id of the task that changes the engine oil, unless another is stated.</summary>
     public const string EngineOilTask = "engine-oil";
 
-    private readonly Parts _parts;
+    private readonly Stated _stated;
     private TaskPlan? _plan;
 
-    private EngineSpecification(Parts parts) => _parts = parts;
+    private EngineSpecification(Stated stated) => _stated = stated;
 
     /// <summary>The engine's identity.</summary>
-    public Engine Engine => _parts.Engine;
+    public Engine Engine => _stated.Engine;
 
     /// <summary>The hour meter that it starts with.</summary>
-    public HourMeter Meter => _parts.Meter;
+    public HourMeter Meter => _stated.Meter;
 
     /// <summary>Engines that share all of this and differ only in their rating.</summary>
-    public IReadOnlyList<EngineVariant> Variants => _parts.Variants;
+    public IReadOnlyList<EngineVariant> Variants => _stated.Variants;
 
     /// <summary>What the engine needs, in the order given.</summary>
-    public IReadOnlyList<ServiceTask> Tasks => _parts.Tasks;
+    public IReadOnlyList<ServiceTask> Tasks => _stated.Tasks;
 
     /// <summary>The engine oils that the maker permits, or null when that is not stated.</summary>
-    public PermittedOils? PermittedOils => _parts.PermittedOils;
+    public PermittedOils? PermittedOils => _stated.PermittedOils;
 
     /// <summary>The oil that is in the sump by its label, or null when that is not stated.</summary>
-    public LabelledOil? FittedOil => _parts.FittedOil;
+    public LabelledOil? FittedOil => _stated.FittedOil;
 
     /// <summary>The pulleys, the belt, the tensioner and the engine's own routing, or null when that is not stated.</summary>
-    public BeltDrive? BeltDrive => _parts.BeltDrive;
+    public BeltDrive? BeltDrive => _stated.BeltDrive;
 
     /// <summary>What the engine's oil system holds and how its dipstick tells, or null when that is not stated.</summary>
-    public Sump? Sump => _parts.Sump;
+    public Sump? Sump => _stated.Sump;
 
     /// <summary>The id of the task that changes the engine oil.</summary>
-    public string OilTaskId => _parts.OilTaskId;
+    public string OilTaskId => _stated.OilTaskId;
 
     /// <summary>The raw-water side: circuit in the order of flow, pump, outlet limit; null when it is not stated.</summary>
-    public RawWaterSystem? RawWater => _parts.RawWater;
+    public RawWaterSystem? RawWater => _stated.RawWater;
 
     /// <summary>What is known of the engine for the winter, or null when nothing is stated.</summary>
-    public LayUpSheet? LayUp => _parts.LayUp;
+    public LayUpSheet? LayUp => _stated.LayUp;
 
     /// <summary>The covers whose screws or holes are stated, in the order given.</summary>
-    public IReadOnlyList<FittedCover> Covers => _parts.Covers ?? [];
+    public IReadOnlyList<FittedCover> Covers => _stated.Covers ?? [];
+
+    /// <summary>Which parts the engine takes, which task takes and takes off what, and what it costs; null when that is not stated.</summary>
+    public PartsSheet? PartsSheet => _stated.PartsSheet;
 
     /// <summary>The tasks, checked against each other.</summary>
     /// <remarks>
@@ -76,7 +80,7 @@ public sealed class EngineSpecification
     /// <param name="engine">Its identity.</param>
     /// <returns>A specification without tasks.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engine"/> is null.</exception>
-    public static EngineSpecification Of(Engine engine) => new(new Parts(Guard.NotNull(engine), HourMeter.Plain, [], []));
+    public static EngineSpecification Of(Engine engine) => new(new Stated(Guard.NotNull(engine), HourMeter.Plain, [], []));
 
     /// <summary>A copy with more tasks.</summary>
     /// <param name="tasks">The tasks; ids distinct from each other and from those already there.</param>
@@ -87,7 +91,7 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<ServiceTask> all = Array.AsReadOnly<ServiceTask>([.. Tasks, .. Guard.Items(tasks)]);
         Names.Distinct(all.Select(task => task.Id), nameof(tasks));
-        return new(_parts with { Tasks = all });
+        return new(_stated with { Tasks = all });
     }
 
     /// <summary>A copy with more variants.</summary>
@@ -99,7 +103,7 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<EngineVariant> all = Array.AsReadOnly<EngineVariant>([.. Variants, .. Guard.Items(variants)]);
         Names.Distinct(all.Select(variant => variant.Designation), nameof(variants));
-        return new(_parts with { Variants = all });
+        return new(_stated with { Variants = all });
     }
 
     /// <summary>A copy with more covers.</summary>
@@ -111,34 +115,34 @@ public sealed class EngineSpecification
     {
         IReadOnlyList<FittedCover> all = Array.AsReadOnly<FittedCover>([.. Covers, .. Guard.Items(covers)]);
         Names.Distinct(all.Select(cover => cover.Name), nameof(covers));
-        return new(_parts with { Covers = all });
+        return new(_stated with { Covers = all });
     }
 
     /// <summary>A copy with what is known of the hour meter.</summary>
     /// <param name="meter">The meter that the engine starts with.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="meter"/> is null.</exception>
-    public EngineSpecification WithMeter(HourMeter meter) => new(_parts with { Meter = Guard.NotNull(meter) });
+    public EngineSpecification WithMeter(HourMeter meter) => new(_stated with { Meter = Guard.NotNull(meter) });
 
     /// <summary>A copy with the engine oils that the maker permits.</summary>
     /// <param name="permitted">Grades with the maker's limits, required and forbidden service categories.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="permitted"/> is null.</exception>
     public EngineSpecification WithPermittedOils(PermittedOils permitted) =>
-        new(_parts with { PermittedOils = Guard.NotNull(permitted) });
+        new(_stated with { PermittedOils = Guard.NotNull(permitted) });
 
     /// <summary>A copy with the oil that is in the sump.</summary>
     /// <param name="oil">The oil by its label.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="oil"/> is null.</exception>
     public EngineSpecification WithFittedOil(LabelledOil oil) =>
-        new(_parts with { FittedOil = Guard.NotNull(oil) });
+        new(_stated with { FittedOil = Guard.NotNull(oil) });
 
     /// <summary>A copy with the belt drive.</summary>
     /// <param name="drive">Pulleys, belt, tensioner, and the engine's own routing when it is known.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="drive"/> is null.</exception>
-    public EngineSpecification WithBeltDrive(BeltDrive drive) => new(_parts with { BeltDrive = Guard.NotNull(drive) });
+    public EngineSpecification WithBeltDrive(BeltDrive drive) => new(_stated with { BeltDrive = Guard.NotNull(drive) });
 
     /// <summary>A copy with what the oil system holds and how the dipstick tells.</summary>
     /// <param name="sump">The sump; its faults are <see cref="Fluids.Sump.Validate"/>'s to tell.</param>
@@ -147,19 +151,25 @@ public sealed class EngineSpecification
     /// <exception cref="ArgumentNullException"><paramref name="sump"/> or <paramref name="oilTaskId"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="oilTaskId"/> is blank.</exception>
     public EngineSpecification WithSump(Sump sump, string oilTaskId = EngineOilTask) =>
-        new(_parts with { Sump = Guard.NotNull(sump), OilTaskId = Guard.NotBlank(oilTaskId) });
+        new(_stated with { Sump = Guard.NotNull(sump), OilTaskId = Guard.NotBlank(oilTaskId) });
 
     /// <summary>A copy with the raw-water side.</summary>
     /// <param name="rawWater">Circuit in the order of flow, pump, outlet limit.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="rawWater"/> is null.</exception>
-    public EngineSpecification WithRawWater(RawWaterSystem rawWater) => new(_parts with { RawWater = Guard.NotNull(rawWater) });
+    public EngineSpecification WithRawWater(RawWaterSystem rawWater) => new(_stated with { RawWater = Guard.NotNull(rawWater) });
 
     /// <summary>A copy with what is known of the engine for the winter.</summary>
     /// <param name="layUp">Raw-water side, cylinders, fuel tank.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="layUp"/> is null.</exception>
-    public EngineSpecification WithLayUp(LayUpSheet layUp) => new(_parts with { LayUp = Guard.NotNull(layUp) });
+    public EngineSpecification WithLayUp(LayUpSheet layUp) => new(_stated with { LayUp = Guard.NotNull(layUp) });
+
+    /// <summary>A copy with the parts.</summary>
+    /// <param name="parts">Catalogue, kits, loose parts, spares, packs and filter bases; what it says of tasks that the engine does not have is left alone.</param>
+    /// <returns>The copy.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="parts"/> is null.</exception>
+    public EngineSpecification WithPartsSheet(PartsSheet parts) => new(_stated with { PartsSheet = Guard.NotNull(parts) });
 
     /// <summary>Begins the winter plan with what the data sheet knows.</summary>
     /// <param name="freeze">Whether to protect from frost, and down to which temperature.</param>
@@ -197,7 +207,7 @@ public sealed class EngineSpecification
     {
         Guard.NotNull(designation);
         return Variants.Any(variant => variant.Designation == designation)
-            ? new(_parts with { Engine = Engine.WithDesignation(designation) })
+            ? new(_stated with { Engine = Engine.WithDesignation(designation) })
             : throw new KeyNotFoundException($"'{Engine.Designation}' has no variant '{designation}'.");
     }
 
@@ -210,7 +220,7 @@ public sealed class EngineSpecification
             ? task.WithPartialExchange(PartialExchange.ProRata)
             : task;
 
-    private readonly record struct Parts(
+    private readonly record struct Stated(
         Engine Engine,
         HourMeter Meter,
         IReadOnlyList<EngineVariant> Variants,
@@ -222,5 +232,6 @@ public sealed class EngineSpecification
         string OilTaskId = EngineOilTask,
         RawWaterSystem? RawWater = null,
         LayUpSheet? LayUp = null,
-        IReadOnlyList<FittedCover>? Covers = null);
+        IReadOnlyList<FittedCover>? Covers = null,
+        PartsSheet? PartsSheet = null);
 }

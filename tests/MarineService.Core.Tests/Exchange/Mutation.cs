@@ -25,6 +25,8 @@ internal static class Mutation
         "[\"hose\"]", "[\"hose\",\"hose\"]", "\"hose\"", "\"petrol\"", "9.4", "21", "{\"count\":4}", "\"winter-work\"", "\"exhaust\"", "\"propylene\"", "[{\"point\":\"a\",\"rodded\":1,\"ran\":1}]", "{\"lowPoints\":[]}", "{\"value\":0.01,\"unit\":\"L\"}",
         "\"start\"", "\"open-fuel\"", "[\"start\"]", "[\"start\",\"start\"]", "\"oil-unfit\"", "[\"look\"]", "\"warning\"", "{\"value\":2881,\"unit\":\"min\"}", "{\"value\":24.5,\"unit\":\"h\"}",
         "[{\"id\":\"h\",\"text\":\"t\",\"count\":true,\"written\":true}]", "[{\"id\":\"h\",\"text\":\"t\",\"count\":false}]", "[{\"name\":\"spanner\"}]", "[{\"circumstance\":\"petrol\",\"holds\":true}]",
+        "\"gathered\"", "\"gasket-up\"", "\"3/4-16\"", "\"kPa\"", "\"[psi]\"", "\"um\"", "\"kg\"", "\"LV-GSK-1\"", "{\"part\":\"LV-GSK-1\"}", "[{\"part\":\"x\",\"quantity\":0.5}]", "12.34567",
+        "[{\"name\":\"can\",\"amount\":5,\"price\":40}]", "{\"least\":{\"value\":1,\"unit\":\"kPa\"},\"most\":{\"value\":0.02,\"unit\":\"bar\"}}", "{\"kind\":\"fuel\"}",
         "{\"towing\":0.5}", "{\"towing\":1.5}", "{\" \":0.5}",
     ];
 
@@ -40,6 +42,8 @@ internal static class Mutation
         "duty", "mustTurn", "load", "width", "plane", "leastWrap", "ribs", "tolerance", "spring", "pivot", "sense", "seenFrom", "x",
         "text", "why", "after", "onlyIf", "unless", "acts", "tools", "consumables", "cautions", "holdPoints", "time", "leastTime", "written", "expiresOvernight", "inspects", "replaces", "opens", "closes", "decides", "known", "holds", "provedBy", "word", "size",
         "layUp", "lowPoints", "absent", "circuit", "drains", "holds", "trapped", "cylinders", "count", "displacement", "compressionRatio", "fuelTank", "fuel", "capacity", "works", "point", "rodded", "ran", "scale", "freezingPoint",
+        "parts", "catalogue", "number", "tool", "reserve", "companions", "packs", "price", "part", "quantity", "onceFor", "takes", "comesOff", "place", "captiveWashers", "sparesAboard",
+        "filterBases", "needs", "filter", "mounted", "thread", "gasketOuter", "bypass", "bypassOpening", "burst", "flow", "pressureDrop", "efficiency", "particleSize", "least", "most", "tally", "putBack", "renewed",
     ];
 
     internal static string Of(JsonNode document, Random random)

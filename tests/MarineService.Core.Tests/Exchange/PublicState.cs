@@ -21,7 +21,7 @@ internal static class PublicState
         _ => value.ToString()!,
     };
 
-    // What is reckoned from the rest (a plan, an evidence grade) shows nothing new.
+    // What is reckoned from the rest (a plan, an evidence grade, a comparison) shows nothing new.
     private static IEnumerable<PropertyInfo> Shown(object value) =>
-        value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0 && property.Name is not "Plan" and not "Grade");
+        value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0 && property.Name is not "Plan" and not "Grade" and not "Comparison");
 }

@@ -19,12 +19,16 @@ internal sealed class RandomDocuments(int seed)
 
     private readonly Random _random = new(seed);
 
-    internal EngineSpecification EngineSheet() => EngineSpecification
-        .Of(Engine.Of(Text(), Any<Fuel>(), Any<CoolingKind>(), Any<HandOfRotation>(), Any<RawWaterPumpDrive>(), Maybe(Text)))
-        .WithMeter(Meter())
-        .With([.. Some(3, i => EngineVariant.Of($"{Text()}{i}", Power.FromKilowatts(0.5 + (4000 * _random.NextDouble())), RotationalSpeed.FromRevolutionsPerMinute(100 + (14_000 * _random.NextDouble()))))])
-        .With(Tasks(hoursAllowed: true))
-        .With([.. Some(2, Cover)]);
+    internal EngineSpecification EngineSheet()
+    {
+        EngineSpecification sheet = EngineSpecification
+            .Of(Engine.Of(Text(), Any<Fuel>(), Any<CoolingKind>(), Any<HandOfRotation>(), Any<RawWaterPumpDrive>(), Maybe(Text)))
+            .WithMeter(Meter())
+            .With([.. Some(3, i => EngineVariant.Of($"{Text()}{i}", Power.FromKilowatts(0.5 + (4000 * _random.NextDouble())), RotationalSpeed.FromRevolutionsPerMinute(100 + (14_000 * _random.NextDouble()))))])
+            .With(Tasks(hoursAllowed: true))
+            .With([.. Some(2, Cover)]);
+        return Yes() ? sheet : sheet.WithPartsSheet(Parts(sheet.Tasks));
+    }
 
     internal BoatSpecification BoatSheet()
     {
@@ -167,6 +171,35 @@ internal sealed class RandomDocuments(int seed)
             Any<CoverLocation>(),
             Yes() ? null : _random.Next(1, 4));
     }
+
+    private PartsSheet Parts(IReadOnlyList<ServiceTask> tasks)
+    {
+        ServicePart[] plain = [.. Some(4, i => _random.Next(4) switch
+        {
+            0 => ServicePart.Measured($"{i}{Text()}", Text(), Text(), Fraction()),
+            1 => ServicePart.Tool($"{i}{Text()}", Text()),
+            2 => ServicePart.Tool($"{i}{Text()}", Text()).BoughtWhenMissing(),
+            _ => ServicePart.Of($"{i}{Text()}", Text()).WithReserve(_random.Next(11)),
+        })];
+        ServicePart[] all = [.. plain, .. Some(2, i => ServicePart.Of($"with {i}{Text()}", Text()).With(Items(plain)))];
+        PartsSheet sheet = PartsSheet.Of(PartsCatalogue.Of(all)).WithSparesAboard(Items(all))
+            .With([.. tasks.Where(_ => Yes()).Select(task => TaskKit.Of(task.Id, Items(all)))])
+            .With([.. tasks.Where(_ => Yes()).Select(task => TaskLooseParts.Of(task.Id, [.. Some(3, i => LooseItem.Of(LoosePart.Of($"{i}", (LoosePartKind)i, "lid", i), _random.Next(1, 10_001)))]))])
+            .With([.. all.Where(_ => Yes()).Select(part => PartOffers.Of(part.Number, PackOffer.Of(Text(), _random.Next(1, 100_000) / 1000m, _random.Next(1_000_000) / 10_000m), PackOffer.Of($"other {Text()}", 1m, 0m)))]);
+        return sheet.With([.. all.Where(_ => Yes()).Select(part => Base(part.Number))]);
+    }
+
+    private FilterBase Base(string part)
+    {
+        FilterBase one = FilterBase.Of(part, FilterNeed.Of(Any<FilterKind>(), Any<FilterOrientation>()).WithThread(FilterThread.Metric(20, 1.5)).WithRoom(Length.FromMillimeters(1 + (400 * _random.NextDouble()))));
+        return Yes() ? one : one.With(FilterSpecification.Named(part).WithAntiDrainBack(Yes()).WithBypass(Pressure.FromKilopascals(1 + (900 * _random.NextDouble()))));
+    }
+
+    private KitItem[] Items(ServicePart[] parts) =>
+    [
+        .. parts.Where(_ => Yes()).Select(part => KitItem.Of(part.Number, part.Unit is null ? _random.Next(1, 100) : _random.Next(1, 100_000) / 1000m))
+            .Select(item => Yes() ? item : item.OnceFor(Text())),
+    ];
 
     private MeasuredVolume Amount() => MeasuredVolume.Of(
         Volume.FromLiters(100 * _random.NextDouble()),

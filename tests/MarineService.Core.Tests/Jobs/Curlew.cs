@@ -1,6 +1,7 @@
 using MarineService.Core.Exchange;
 using MarineService.Core.Fluids;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 using MarineService.Core.Records;
 using MarineService.Core.Specifications;
@@ -66,6 +67,10 @@ internal static class Curlew
         all = without == "dial meter" ? all : all.WithDial(EngineHours.FromHours(104.2m));
         all = without == "oil account" || !card.ChangesOil ? all : all.With(Account());
         all = without == "belt as it lies" || !card.Belt.IsKnown ? all : all.With(card.Belt.Value);
+        LooseItem[] off = card.Kit.ComesOff.IsKnown && without != "every count" ? [.. card.Kit.ComesOff.Value] : [];
+        LooseParts back = off.Where(item => $"count {item.Part}" != without)
+            .Aggregate(LooseParts.Empty, (tally, item) => tally.PutBack(item.Part, item.Count, without == $"washers {item.Part}" ? 0 : item.Count * item.Part.CaptiveWashers));
+        all = off.Length == 0 ? all : all.With(back);
         return card.Tasks.Where(task => task.NeedsVerdict && $"verdict {task.TaskId}" != without).Aggregate(all, (one, task) => one.Inspected(task.TaskId, passed: true));
     }
 

@@ -15,7 +15,9 @@ public sealed class JobCardTest
 
     public static TheoryData<string> EveryProof =>
     [
-        "dial meter", "oil account", "belt as it lies",
+        "dial meter", "oil account", "belt as it lies", "every count",
+        .. Card.Kit.ComesOff.Value.Select(item => $"count {item.Part}"),
+        .. Card.Kit.ComesOff.Value.Where(item => item.Part.CaptiveWashers > 0).Select(item => $"washers {item.Part}"),
         .. Card.Tasks.Where(task => task.NeedsVerdict).Select(task => $"verdict {task.TaskId}"),
         .. Card.Steps.Where(step => step.IsNeeded(Card.Procedure.Circumstances) == true).SelectMany(step => step.HoldPoints).Select(point => point.Id),
     ];

@@ -37,7 +37,9 @@ public sealed class KitListTest
         KitItem[] shelf = [.. Catalogue.Parts.Where(_ => random.Next(2) == 0).Select(part => KitItem.Of(part.Number, random.Next(1, 20)))];
         TaskKit[] some = [.. Kits.Where(_ => random.Next(3) > 0)];
         return KitList.For(Catalogue, some, [KitItem.Of("LV-IMP")], shelf).Lines
-            .All(line => line.ToBuy >= 0 && line.FromShelf <= line.OnShelf && line.FromShelf + line.ToBuy == line.Total);
+            .All(line => line.ToBuy >= 0 && line.FromShelf <= line.OnShelf
+                && line.ToGather >= 0 && line.FromShelf + line.ToBuy + line.ToGather == line.Total
+                && (line.Part.IsTool ? line.ToBuy : line.ToGather) == 0);
     });
 
     [Law(MaxTest = 100)]
@@ -86,6 +88,55 @@ public sealed class KitListTest
         Assert.Equal("kits", Assert.Throws<ArgumentException>(() => KitList.For(Catalogue, [Kits[0], Kits[0]])).ParamName);
         Assert.Equal("kits", Assert.Throws<ArgumentException>(() => KitList.For(Catalogue, [TaskKit.Of("t", KitItem.Of("LV-FIL", 1.5m))])).ParamName);
         Assert.Equal("parts", Assert.Throws<ArgumentException>(() => PartsCatalogue.Of(ServicePart.Of("a", "a").With(KitItem.Of("b")))).ParamName);
+    }
+
+    /// <summary>A tool is gathered: it comes back, and few buy a torque wrench for one visit. Who means to buy it says so.</summary>
+    [Fact]
+    public void Tool_ThatTheShelfLacks_IsGathered_UnlessItIsSaidToBeBought()
+    {
+        KitLine gathered = KitList.For(Catalogue, Kits)["LV-WRENCH"]!;
+        Assert.Equal((0m, 1m), (gathered.ToBuy, gathered.ToGather));
+        Assert.EndsWith("0 off the shelf, 1 to gather; for engine-oil, impeller", gathered.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain(KitList.For(Catalogue, Kits).ToBuy, line => line.Part.IsTool);
+        Assert.Equal(["LV-WRENCH"], KitList.For(Catalogue, Kits).ToGather.Select(line => line.Part.Number));
+        KitLine bought = KitList.For(PartsCatalogue.Of(ServicePart.Tool("T", "puller").BoughtWhenMissing()), [TaskKit.Of("t", KitItem.Of("T"))])["T"]!;
+        Assert.Equal((1m, 0m), (bought.ToBuy, bought.ToGather));
+        Assert.Equal(0m, KitList.For(Catalogue, Kits, shelf: [KitItem.Of("LV-WRENCH")])["LV-WRENCH"]!.ToGather);
+    }
+
+    [Fact]
+    public void Companion_InBrokenPieces_IsRefused()
+    {
+        ArgumentException fault = Assert.Throws<ArgumentException>(() => PartsCatalogue.Of(ServicePart.Of("b", "b"), ServicePart.Of("a", "a").With(KitItem.Of("b", 1.5m))));
+        Assert.Equal("parts", fault.ParamName);
+        Assert.Contains("whole number of pieces", fault.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>One brush goes with each litre of paint: two and a half litres take three brushes.</summary>
+    [Fact]
+    public void Companion_OfWhatIsMeasured_IsRoundedUpToWholePieces()
+    {
+        PartsCatalogue paint = PartsCatalogue.Of(ServicePart.Of("brush", "brush"), ServicePart.Measured("paint", "paint", "L").With(KitItem.Of("brush")));
+        Assert.Equal(3m, KitList.For(paint, [TaskKit.Of("hull", KitItem.Of("paint", 2.5m))])["brush"]!.Total);
+        Assert.Equal(3m, KitList.For(paint, [], sparesAboard: [KitItem.Of("paint", 2.5m)])["brush"]!.Total);
+    }
+
+    [Fact]
+    public void Companions_AreNeverCutOff()
+    {
+        PartsCatalogue many = PartsCatalogue.Of(ServicePart.Of("b", "b"), ServicePart.Of("a", "a").With(KitItem.Of("b", 1_000m)));
+        Assert.Equal(10_000_000m, KitList.For(many, [TaskKit.Of("t", KitItem.Of("a", 10_000m))])["b"]!.Total);
+    }
+
+    /// <summary>One gasket too many goes back on the shelf, one too few leaves the pump open; who means the same gasket gives both one occasion.</summary>
+    [Fact]
+    public void PartThatIsListedAndACompanion_CountsTwice_UnlessBothAreForOneOccasion()
+    {
+        decimal Gaskets(params KitItem[] items) => KitList.For(Catalogue, [TaskKit.Of("impeller", items)])["LV-GSK"]!.Total;
+        Assert.Equal(2m, Gaskets(KitItem.Of("LV-IMP"), KitItem.Of("LV-GSK")));
+        Assert.Equal(2m, Gaskets(KitItem.Of("LV-IMP").OnceFor("pump cover"), KitItem.Of("LV-GSK")));
+        Assert.Equal(1m, Gaskets(KitItem.Of("LV-IMP").OnceFor("pump cover"), KitItem.Of("LV-GSK").OnceFor("pump cover")));
+        Assert.Equal(3m, Gaskets(KitItem.Of("LV-IMP").OnceFor("pump cover"), KitItem.Of("LV-GSK", 3m).OnceFor("pump cover")));
     }
 
     private static string Text(KitList list) => string.Join("\n", list.Lines);

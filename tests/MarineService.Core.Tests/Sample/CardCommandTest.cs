@@ -161,6 +161,30 @@ public sealed class CardCommandTest : IDisposable
     }
 
     [Fact]
+    public void Report_WithAScrewLeftOver_IsRefused()
+    {
+        JsonObject report = Form();
+        JsonNode cover = report["tally"]!.AsArray().Single(line => line!["place"]!.GetValue<string>() == "raw-water pump cover")!;
+        cover["putBack"] = 5;
+        Write("short.json", report);
+        (string output, _, int exit) = Run(Spring + " --done short.json --into L.json");
+        Assert.Equal(1, exit);
+        Assert.Contains("M5 x 16 screw of raw-water pump cover: 1 still off", output, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "L.json")));
+    }
+
+    [Fact]
+    public void Card_OfALaunchWithAPartsSheet_PrintsKitPurchasesFilterAndWhatComesOff()
+    {
+        string output = Run("card Curlew --task engine-oil --task impeller-replace --shelf LV-OIL-40=2 --shelf LV-IMP-60=1").Output;
+        Assert.Contains("6.6 L of LV-OIL-40 engine oil 15W-40, 2 off the shelf, 4.6 to buy; for engine-oil", output, StringComparison.Ordinal);
+        Assert.Contains("4.6 L of LV-OIL-40 engine oil 15W-40: 1 x can of 5 L: 41.50", output, StringComparison.Ordinal);
+        Assert.Contains("1 of LV-T-2 impeller puller, 1 to gather; for impeller-replace", output, StringComparison.Ordinal);
+        Assert.Contains("LV-FIL-60: equivalent, not filled first", output, StringComparison.Ordinal);
+        Assert.Contains("6 x M5 x 16 screw of raw-water pump cover, 1 captive washer on each", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Report_OfAnotherCard_IsRefused()
     {
         JsonObject report = Form();
@@ -177,6 +201,10 @@ public sealed class CardCommandTest : IDisposable
     [InlineData("card Curlew --engine port", 64)]
     [InlineData("card Curlew --task nothing", 64)]
     [InlineData("card Curlew --coldest 5", 64)]
+    [InlineData("card Curlew --shelf LV-OIL-40", 64)]
+    [InlineData("card Curlew --shelf LV-OIL-40=-1", 64)]
+    [InlineData("card Curlew --shelf LV-OIL-40=1 --shelf LV-OIL-40=2", 64)]
+    [InlineData("card Curlew --shelf LV-OIL-99=1", 64)]
     [InlineData("card Curlew --done nowhere.json", 66)]
     public void Card_Refused_ExitsWithItsCodeAndSaysWhy(string arguments, int expected)
     {
@@ -198,6 +226,13 @@ public sealed class CardCommandTest : IDisposable
                 proof["note"] = "seen";
                 proof["time"] = new JsonObject { ["value"] = 5, ["unit"] = "min" };
             }
+        }
+
+        JsonArray off = JsonNode.Parse(Run(Spring + " --json").Output)!["comesOff"]!.AsArray();
+        foreach ((JsonNode? line, JsonNode? item) in report["tally"]!.AsArray().Zip(off))
+        {
+            line!["putBack"] = item!["count"]!.GetValue<int>();
+            line["captiveWashers"] = item["count"]!.GetValue<int>() * (item["captiveWashers"]?.GetValue<int>() ?? 0);
         }
 
         report["dial"] = 104.2;

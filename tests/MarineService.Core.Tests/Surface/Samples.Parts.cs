@@ -40,7 +40,8 @@ internal static partial class Samples
             CureQuarter.Of(2017, 2), StorageGuide.Iso2230, StorageGuide.Iso2230.LimitFor(Polymer.Nitrile).Value, rubber, rubber.AgeOn(new LocalDate(2026, 4, 1)),
             ServicePart.Of("LV-1", "filter"), KitItem.Of("LV-1"), kit, catalogue, list, list.Lines[0],
             PackOffer.Of("can", 5m, 40m), purchase, purchase.Lines[0], alternative, PartChoice.Between("LV-1", 14m, alternative),
-            screw, tally, tally.Open[0],
+            screw, tally, tally.Open[0], LooseItem.Of(screw, 6), TaskLooseParts.Of("engine-oil", LooseItem.Of(screw, 6)),
+            PartOffers.Of("LV-1", PackOffer.Of("can", 5m, 40m)), FilterBase.Of("LV-1", need), PartsSheet.Of(catalogue).With(kit),
         ];
     }
 }
