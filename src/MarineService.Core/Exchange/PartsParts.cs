@@ -28,9 +28,18 @@ internal sealed class PartsParts
     internal bool Knows(string number) => _byNumber.ContainsKey(number);
 
     /// <summary>Where, below a part's place, the part is named as its companion; null when it is not.</summary>
-    internal string? PlaceOfCompanion(string place, string number) =>
-        Enumerable.Reverse(Named).TakeWhile(one => one.Place.StartsWith(place + "/", StringComparison.Ordinal))
-            .FirstOrDefault(one => one.Item.Part == number).Place?.Substring(place.Length);
+    internal string? PlaceOfCompanion(string place, string number)
+    {
+        for (int i = Named.Count - 1; i >= 0 && Named[i].Place.StartsWith(place + "/", StringComparison.Ordinal); i--)
+        {
+            if (Named[i].Item.Part == number)
+            {
+                return Named[i].Place.Substring(place.Length);
+            }
+        }
+
+        return null;
+    }
 
     internal void AddPart(string? number, ServicePart? part, List<PackOffer> packs)
     {

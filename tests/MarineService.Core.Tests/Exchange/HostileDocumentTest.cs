@@ -99,6 +99,9 @@ public sealed class HostileDocumentTest
     [InlineData(SheetHead + "{\"id\":\"t\",\"action\":\"clean\",\"interval\":{\"months\":1},\"severeDuty\":{", "\"c#\":0.5", "}}]}")]
     [InlineData(SheetHead + "],\"variants\":[", "{\"designation\":\"v#\",\"ratedPower\":{\"value\":9,\"unit\":\"kW\"},\"ratedSpeed\":{\"value\":3000,\"unit\":\"/min\"}}", "]}")]
     [InlineData(SheetHead + "],\"permittedOils\":{\"grades\":[{\"grade\":\"30\"}],\"required\":[", "[\"CK-4\"]", "]}}")]
+    [InlineData(SheetHead + "],\"parts\":{\"catalogue\":[{\"number\":\"x\",\"title\":\"x\"},", "{\"number\":\"n#\",\"title\":\"t\",\"companions\":[{\"part\":\"x\"}],\"packs\":[{\"name\":\"p\",\"amount\":1,\"price\":1}]}", "]}}")]
+    [InlineData(SheetHead + "],\"parts\":{\"catalogue\":[],\"tasks\":[", "{\"task\":\"t#\",\"comesOff\":[{\"name\":\"n#\",\"place\":\"p\",\"count\":1}],\"takes\":[{\"part\":\"no\"}]}", "]}}")]
+    [InlineData("{\"format\":\"marine-service/visit-report\",\"version\":1,\"card\":\"x\",\"date\":\"2026-04-01\",\"events\":[],\"tally\":[", "{\"name\":\"n#\",\"place\":\"p\",\"putBack\":1}", "]}")]
     [InlineData("{\"format\":\"marine-service/boat-specification\",\"version\":1,\"boat\":{\"name\":\"x\"},\"engines\":[", "{\"id\":\"e#\",\"specification\":{\"engine\":{\"designation\":\"x\"},\"tasks\":[]}}", "]}")]
     public void Reading_AllocatesInProportionToTheDocument(string head, string item, string tail)
     {
