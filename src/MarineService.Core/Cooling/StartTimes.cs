@@ -25,10 +25,10 @@ public sealed class StartTimes
     public double? PressureSeconds { get; }
 
     /// <summary>When water showed, by outlet [s].</summary>
-    public IReadOnlyList<KeyValuePair<string, double>> Water => Array.AsReadOnly(_water);
+    public IReadOnlyList<KeyValuePair<string, double>> WaterSeconds => Array.AsReadOnly(_water);
 
     /// <summary>What else went wrong, and when [s].</summary>
-    public IReadOnlyList<KeyValuePair<string, double>> Wrong => Array.AsReadOnly(_wrong);
+    public IReadOnlyList<KeyValuePair<string, double>> WrongSeconds => Array.AsReadOnly(_wrong);
 
     /// <summary>Watched for a time, and nothing seen yet.</summary>
     /// <param name="elapsed">How long, after the engine fired, from 0 to 600 s.</param>

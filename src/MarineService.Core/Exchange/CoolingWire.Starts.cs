@@ -55,8 +55,8 @@ internal static partial class CoolingWire
         writer.WriteStartObject();
         writer.Quantity(names[0], times.ElapsedSeconds, WireUnits.ShortTime);
         writer.Quantity(names[1], times.PressureSeconds, WireUnits.ShortTime);
-        WriteMoments(writer, names[2], WaterMembers, times.Water);
-        WriteMoments(writer, names[3], WrongMembers, times.Wrong);
+        WriteMoments(writer, names[2], WaterMembers, times.WaterSeconds);
+        WriteMoments(writer, names[3], WrongMembers, times.WrongSeconds);
         writer.WriteEndObject();
     }
 

@@ -7,7 +7,6 @@ using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Tests.Exchange;
 using MarineService.Core.Tests.Procedures;
-using NodaTime;
 using UnitsNet;
 
 namespace MarineService.Core.Tests.Jobs;
