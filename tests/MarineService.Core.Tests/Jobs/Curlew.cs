@@ -74,6 +74,23 @@ internal static class Curlew
         return card.Tasks.Where(task => task.NeedsVerdict && $"verdict {task.TaskId}" != without).Aggregate(all, (one, task) => one.Inspected(task.TaskId, passed: true));
     }
 
+    /// <summary>What the tasks take off whose proving steps are done.</summary>
+    internal static IReadOnlyList<LooseItem> OffBy(JobCard card, WorkRecord work)
+    {
+        string[] done = [.. card.Tasks.Where(task => task.How is TaskProcedure how && how.ProvedBy.All(id => work.FirstDone(id) is not null)).Select(task => task.TaskId)];
+        return
+        [
+            .. card.Engine.Specification.PartsSheet!.ComesOff.Where(task => done.Contains(task.TaskId)).SelectMany(task => task.Items)
+                .GroupBy(item => item.Part).Select(same => LooseItem.Of(same.Key, same.Max(item => item.Count))),
+        ];
+    }
+
+    internal static LooseParts Back(IEnumerable<LooseItem> items) =>
+        items.Aggregate(LooseParts.Empty, (tally, item) => tally.PutBack(item.Part, item.Count, item.Count * item.Part.CaptiveWashers));
+
+    internal static TallyLine[] Lines(IEnumerable<LooseItem> items) =>
+        [.. items.Select(item => TallyLine.Of(item.Part.Name, item.Part.Place, item.Count, item.Count * item.Part.CaptiveWashers))];
+
     private static byte[] Bytes(string name)
     {
         using Stream stream = typeof(Curlew).Assembly.GetManifestResourceStream($"Club/{name}")!;

@@ -90,7 +90,7 @@ public sealed class JobWaterTest
         }
 
         Assert.True(work.HasDone("trace-pieces"));
-        JobMeasurements given = JobMeasurements.Of(work).WithDial(EngineHours.FromHours(104.2m)).With(Curlew.Account()).With(Card.Belt.Value).Inspected("belt-inspect", true).With(Looked(VaneRecord.Missing(3)));
+        JobMeasurements given = JobMeasurements.Of(work).WithDial(EngineHours.FromHours(104.2m)).With(Curlew.Account()).With(Card.Belt.Value).Inspected("belt-inspect", true).With(Looked(VaneRecord.Missing(3))).With(Curlew.Back(Card.Kit.ComesOff.Value));
         JobProof proof = Card.Prove(given);
         Assert.True(proof.IsProved, proof.Explain(DisplayUnits.Metric).ToString());
     }
@@ -170,7 +170,7 @@ public sealed class JobWaterTest
         JobMeasurements all = Curlew.AllOf(Card);
         VisitReport report = VisitReport.Of(Card.Id, Curlew.Day, all.Work.Events.Select(one => VisitEvent.Step(one.Text, [.. one.Proofs])))
             .Measured(all.Dial, all.Oil!.Told, [.. all.Belt!.Stops.Select(stop => stop.Face == MarineService.Core.Belts.BeltFace.Back ? $"{stop.PulleyName}(back)" : stop.PulleyName)], all.Verdicts)
-            .Seen(start, impeller, bucket);
+            .Seen(start, impeller, bucket).WithTally(Curlew.Lines(Card.Kit.ComesOff.Value));
         return Card.Prove(report);
     }
 

@@ -2,6 +2,7 @@ using System.Text;
 using MarineService.Core.Exchange;
 using MarineService.Core.Fluids;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -62,6 +63,20 @@ public sealed class PutDownVisitTest
         Assert.Equal(proved, string.Join(" ", proof.ProvedTasks.Select(task => task.TaskId)));
         Assert.Contains(proof.Findings, one => one.Rule == JobRules.NotMeasured);
         Assert.Equal(proved.Length > 0, proof.Complete(Curlew.Log).IsEntered);
+    }
+
+    /// <summary>A screw that stayed off keeps out the tasks that took anything off, and no other.</summary>
+    [Fact]
+    public void CountThatDoesNotComeToNought_KeepsOutWhatTookSomethingOff()
+    {
+        WorkRecord work = Through(WorkRecord.Begin(Card.Procedure, Curlew.Day), step => step != "record" && step != "plan-next");
+        LooseItem[] off = [.. Curlew.OffBy(Card, work)];
+        JobMeasurements all = Measured(work.PutDown("late")).With(Curlew.Account()).With(Curlew.Back(off.Skip(1)));
+        JobProof proof = Card.Prove(all);
+        string[] takesOff = [.. Card.Engine.Specification.PartsSheet!.ComesOff.Where(task => task.Items.Count > 0).Select(task => task.TaskId)];
+        Assert.NotEmpty(proof.ProvedTasks);
+        Assert.DoesNotContain(proof.ProvedTasks, task => takesOff.Contains(task.TaskId));
+        Assert.Contains(proof.Findings, one => one.Code == "TALLY-001");
     }
 
     [Fact]
@@ -138,7 +153,7 @@ public sealed class PutDownVisitTest
         VisitReport report = VisitReport.Of(Card.Id, Curlew.Day,
             [.. HalfDone().Events.Select(one => VisitEvent.Step(one.Text, [.. one.Proofs])), VisitEvent.PutDown("dark")])
             .Measured(EngineHours.FromHours(104.2m), belt: [.. Card.Belt.Value.Stops.Select(stop => stop.Face == MarineService.Core.Belts.BeltFace.Back ? $"{stop.PulleyName}(back)" : stop.PulleyName)],
-                verdicts: new Dictionary<string, bool> { ["belt-inspect"] = true });
+                verdicts: new Dictionary<string, bool> { ["belt-inspect"] = true }).WithTally(Curlew.Lines(Curlew.OffBy(Card, HalfDone())));
         report = VisitReportJson.Read(Encoding.UTF8.GetBytes(VisitReportJson.ToText(report))).Value;
         JobProof proof = Card.Prove(report);
         Assert.Equal(["belt-inspect", "strainer"], proof.ProvedTasks.Select(task => task.TaskId).Order());
@@ -169,7 +184,7 @@ public sealed class PutDownVisitTest
 
     private static JobMeasurements Measured(WorkRecord work, string? without = null)
     {
-        JobMeasurements all = JobMeasurements.Of(work);
+        JobMeasurements all = JobMeasurements.Of(work).With(Curlew.Back(Curlew.OffBy(Card, work)));
         all = without == "dial meter" ? all : all.WithDial(EngineHours.FromHours(104.2m));
         all = without == "belt as it lies" ? all : all.With(Card.Belt.Value);
         return without == "verdict belt-inspect" ? all : all.Inspected("belt-inspect", passed: true);
