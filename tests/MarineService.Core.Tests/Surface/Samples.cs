@@ -65,6 +65,7 @@ internal static partial class Samples
         .. OfLayUp(),
         .. OfProcedures(),
         .. OfJobs(),
+        .. OfExerciseBooks(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
