@@ -164,6 +164,9 @@ public sealed class CsvReaderTest
             HasHeaderRecord = false,
             IgnoreBlankLines = false,
             InjectionOptions = InjectionOptions.None,
+
+            // By itself it leaves a CR bare where lines end in LF.
+            ShouldQuote = cell => cell.Field?.IndexOfAny([separator, (char)34, (char)10, (char)13]) >= 0,
         };
         if (newLine is not null)
         {

@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text;
+using MarineService.Reports.Internal;
+
+namespace MarineService.Reports.Tables;
+
+/// <summary>Cells and lines of comma-separated values (RFC 4180).</summary>
+internal static class CsvText
+{
+    // What makes a spreadsheet take a cell for a formula, with the full-width forms that some take as well. OWASP, CSV injection.
+    private const string FormulaMarks = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private static readonly char[] Quoted = ['"', ',', ';', '\t', '\r', '\n'];
+
+    /// <summary>
+    /// A text that no spreadsheet takes for a formula: with an apostrophe in front where it needs one, and where it begins with one, so that
+    /// who takes one apostrophe off the front of a text has what was written.
+    /// </summary>
+    internal static string Guarded(string text)
+    {
+        string plain = PlainText.Of(text);
+        return plain.Length > 0 && (plain[0] == '\'' || IsFormula(plain)) ? "'" + plain : plain;
+    }
+
+    /// <summary>One line; every cell as it is, in quotes where it needs them.</summary>
+    internal static void Append(StringBuilder text, IReadOnlyList<string> cells, char separator)
+    {
+        for (int i = 0; i < cells.Count; i++)
+        {
+            if (i > 0)
+            {
+                text.Append(separator);
+            }
+
+            // A single empty cell would be a blank line, and white space at an end is lost by some readers.
+            string cell = cells[i];
+            bool needsQuotes = cell.IndexOfAny(Quoted) >= 0 || (cell.Length == 0 && cells.Count == 1)
+                || (cell.Length > 0 && (char.IsWhiteSpace(cell[0]) || char.IsWhiteSpace(cell[cell.Length - 1])));
+            if (needsQuotes)
+            {
+                text.Append('"').Append(cell.Replace("\"", "\"\"")).Append('"');
+            }
+            else
+            {
+                text.Append(cell);
+            }
+        }
+
+        text.Append("\r\n");
+    }
+
+    // White space, and what is not seen at all, may be dropped on the way into a sheet.
+    private static bool IsFormula(string text)
+    {
+        foreach (char c in text)
+        {
+            if (FormulaMarks.IndexOf(c) >= 0)
+            {
+                return true;
+            }
+
+            if (!char.IsWhiteSpace(c) && !char.IsControl(c) && CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.Format)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+}
