@@ -27,4 +27,8 @@ internal static class Hostile
         while (string.IsNullOrWhiteSpace(text.ToString()));
         return text.ToString();
     }
+
+    /// <summary>What XML and its like can hold of a text: everything else is the replacement character.</summary>
+    internal static string Held(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
+        rune.Value is '\t' or '\n' or '\r' or (>= 0x20 and not (0xFFFE or 0xFFFF)) ? rune.ToString() : "\uFFFD"));
 }
