@@ -126,7 +126,7 @@ internal sealed class CsvReader(byte[] utf8, int start, byte separator)
     private string? Text(int from, int to)
     {
         string text = Encoding.UTF8.GetString(utf8, from, to - from);
-        return text.IndexOf('\uFFFD') >= 0 && !utf8.AsSpan(from, to - from).SequenceEqual(Encoding.UTF8.GetBytes(text))
+        return text.AsSpan().IndexOf('\uFFFD') >= 0 && !utf8.AsSpan(from, to - from).SequenceEqual(Encoding.UTF8.GetBytes(text))
             ? Fault("text in UTF-8")
             : text;
     }

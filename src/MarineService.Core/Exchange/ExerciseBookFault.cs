@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace MarineService.Core.Exchange;
 
 /// <summary>One thing that is wrong with an exercise book: the line, the column, what was there, and what was expected.</summary>
@@ -30,8 +32,8 @@ public sealed record ExerciseBookFault
 
     private static string Shown(string value)
     {
-        string line = value.Replace("\r", "").Replace('\n', ' ');
+        string line = value.Replace('\r', ' ').Replace('\n', ' ');
         int cut = line.Length <= Longest ? line.Length : char.IsHighSurrogate(line[Longest - 1]) ? Longest - 1 : Longest;
-        return cut == line.Length ? line : line.Substring(0, cut) + "...";
+        return cut == line.Length ? line : new StringBuilder(line, 0, cut, cut).Append("...").ToString();
     }
 }

@@ -109,7 +109,7 @@ public sealed class ExerciseBookForm
     internal IReadOnlyList<string>? TasksIn(string cell, string scope, out string expected)
     {
         IReadOnlyList<ServiceTask>? known = TasksOf(scope);
-        expected = known is null ? "" : $"tasks of '{scope}': {string.Join(", ", known.Select(task => task.Id).Distinct(StringComparer.Ordinal))}";
+        expected = "";
         if (TasksCalled(cell, known) is { } whole)
         {
             return whole;
@@ -117,7 +117,13 @@ public sealed class ExerciseBookForm
 
         string[] parts = [.. cell.Split(Between).Select(part => part.Trim()).Where(part => part.Length > 0)];
         IReadOnlyList<string>?[] named = Array.ConvertAll(parts, part => TasksCalled(part, known) ?? (known is null ? [part] : null));
-        return named.Length == 0 || named.Contains(null) ? null : [.. named.SelectMany(tasks => tasks!).Distinct(StringComparer.Ordinal)];
+        if (named.Length > 0 && !named.Contains(null))
+        {
+            return [.. named.SelectMany(tasks => tasks!).Distinct(StringComparer.Ordinal)];
+        }
+
+        expected = known is null ? "ids of tasks" : $"tasks of '{scope}': {string.Join(", ", known.Select(task => task.Id).Distinct(StringComparer.Ordinal))}";
+        return null;
     }
 
     private IReadOnlyList<string>? TasksCalled(string words, IReadOnlyList<ServiceTask>? known) =>

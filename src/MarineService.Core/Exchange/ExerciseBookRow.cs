@@ -134,7 +134,7 @@ internal sealed class ExerciseBookRow
         IReadOnlyList<string>? tasks = _form.TasksIn(cell, scope, out string expected);
         if (tasks is null)
         {
-            Note(ExerciseBookColumn.Task, "task", expected.Length == 0 ? "the id of a task" : expected);
+            Note(ExerciseBookColumn.Task, "task", expected);
         }
 
         return tasks ?? [];
@@ -162,7 +162,7 @@ internal sealed class ExerciseBookRow
         Check(ExerciseBookColumn.Fluid, "fluid", Holds(ExerciseBookColumn.Fluid) && !isTopUp, false, known);
         if (known == ExerciseBookWhat.Reading && dial is null && !Holds(ExerciseBookColumn.Hours))
         {
-            Note(ExerciseBookColumn.Hours, "hours", isSaid ? "the hours that were read" : "hours, a task, an event or an amount added");
+            Note(ExerciseBookColumn.Hours, "hours", isSaid ? "the hours that were read" : "hours, a task, an event or an amount added, or a word in the column 'what'");
         }
 
         return known;
@@ -190,8 +190,7 @@ internal sealed class ExerciseBookRow
         }
     }
 
-    private IEnumerable<ServiceFact> Facts(
-        ExerciseBookWhat what, LocalDate date, EngineHours? dial, IReadOnlyList<string> tasks, string scope, double? liters) => what switch
+    private IEnumerable<ServiceFact> Facts(ExerciseBookWhat what, LocalDate date, EngineHours? dial, IReadOnlyList<string> tasks, string scope, double? liters) => what switch
     {
         ExerciseBookWhat.Reading => [MeterReading.Of(date, dial!.Value, ReadingSource.Log)],
         ExerciseBookWhat.Done => tasks.Select(task => Completion.Of(task, date, dial)),

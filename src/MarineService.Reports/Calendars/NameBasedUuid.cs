@@ -7,6 +7,7 @@ namespace MarineService.Reports.Calendars;
 internal static class NameBasedUuid
 {
     private const int Length = 16;
+    private const string Digits = "0123456789abcdef";
 
     /// <summary>The identifier of a name within a namespace, both as RFC 9562 writes them: 32 hexadecimal digits in five groups.</summary>
     internal static string Of(string space, string name)
@@ -18,7 +19,7 @@ internal static class NameBasedUuid
         for (int i = 0; i < Length; i++)
         {
             // Groups of 8, 4, 4, 4 and 12 digits.
-            text.Append(i is 4 or 6 or 8 or 10 ? "-" : "").Append(Digit(hash[i] >> 4)).Append(Digit(hash[i] & 0x0F));
+            text.Append(i is 4 or 6 or 8 or 10 ? "-" : "").Append(Digits[hash[i] >> 4]).Append(Digits[hash[i] & 0x0F]);
         }
 
         return text.ToString();
@@ -34,15 +35,13 @@ internal static class NameBasedUuid
 
     private static byte[] Bytes(string uuid)
     {
-        string digits = uuid.Replace("-", "");
+        int[] digits = [.. uuid.Where(c => c != '-').Select(c => Digits.IndexOf(c))];
         byte[] bytes = new byte[Length];
         for (int i = 0; i < Length; i++)
         {
-            bytes[i] = Convert.ToByte(digits.Substring(2 * i, 2), 16);
+            bytes[i] = (byte)((digits[2 * i] << 4) | digits[(2 * i) + 1]);
         }
 
         return bytes;
     }
-
-    private static char Digit(int value) => "0123456789abcdef"[value];
 }

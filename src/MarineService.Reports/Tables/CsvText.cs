@@ -38,7 +38,13 @@ internal static class CsvText
                 || (cell.Length > 0 && (char.IsWhiteSpace(cell[0]) || char.IsWhiteSpace(cell[cell.Length - 1])));
             if (needsQuotes)
             {
-                text.Append('"').Append(cell.Replace("\"", "\"\"")).Append('"');
+                text.Append('"');
+                foreach (char c in cell)
+                {
+                    text.Append(c == '"' ? "\"\"" : c.ToString());
+                }
+
+                text.Append('"');
             }
             else
             {

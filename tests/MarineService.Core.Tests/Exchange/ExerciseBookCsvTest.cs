@@ -149,7 +149,7 @@ public sealed class ExerciseBookCsvTest
     [InlineData("date,hours\n2026-04-01,1e3", 2, "hours", "1e3", "hours from 0 to 1000000")]
     [InlineData("date,hours\n2026-04-01,NaN", 2, "hours", "NaN", "hours from 0 to 1000000")]
     [InlineData("date,hours\n2026-04-01,\"1,234.5\"", 2, "hours", "1,234.5", "hours from 0 to 1000000")]
-    [InlineData("date,hours\n2026-04-01,", 2, "hours", "", "hours, a task, an event or an amount added")]
+    [InlineData("date,hours\n2026-04-01,", 2, "hours", "", "hours, a task, an event or an amount added, or a word")]
     [InlineData("date,hours,what\n2026-04-01,1,painted", 2, "what", "painted", "one of reading, done, passed")]
     [InlineData("date,what\n2026-04-01,reading", 2, "hours", "", "the hours that were read")]
     [InlineData("date,what\n2026-04-01,done", 2, "task", "", "something in a line that says 'done'")]
