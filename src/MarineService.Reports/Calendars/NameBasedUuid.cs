@@ -35,7 +35,7 @@ internal static class NameBasedUuid
 
     private static byte[] Bytes(string uuid)
     {
-        int[] digits = [.. uuid.Where(c => c != '-').Select(c => Digits.IndexOf(c))];
+        int[] digits = [.. uuid.Where(c => c != '-').Select(c => c <= '9' ? c - '0' : c - 'a' + 10)];
         byte[] bytes = new byte[Length];
         for (int i = 0; i < Length; i++)
         {

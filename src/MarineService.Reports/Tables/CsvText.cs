@@ -7,11 +7,6 @@ namespace MarineService.Reports.Tables;
 /// <summary>Cells and lines of comma-separated values (RFC 4180).</summary>
 internal static class CsvText
 {
-    // What makes a spreadsheet take a cell for a formula, with the full-width forms that some take as well. OWASP, CSV injection.
-    private const string FormulaMarks = "=+-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20";
-
-    private static readonly char[] Quoted = ['"', ',', ';', '\t', '\r', '\n'];
-
     /// <summary>
     /// A text that no spreadsheet takes for a formula: with an apostrophe in front where it needs one, and where it begins with one, so that
     /// who takes one apostrophe off the front of a text has what was written.
@@ -34,7 +29,7 @@ internal static class CsvText
 
             // A single empty cell would be a blank line, and white space at an end is lost by some readers.
             string cell = cells[i];
-            bool needsQuotes = cell.IndexOfAny(Quoted) >= 0 || (cell.Length == 0 && cells.Count == 1)
+            bool needsQuotes = cell.Any(c => c is '"' or ',' or ';' or '\t' or '\r' or '\n') || (cell.Length == 0 && cells.Count == 1)
                 || (cell.Length > 0 && (char.IsWhiteSpace(cell[0]) || char.IsWhiteSpace(cell[cell.Length - 1])));
             if (needsQuotes)
             {
@@ -55,12 +50,16 @@ internal static class CsvText
         text.Append("\r\n");
     }
 
+    // What makes a spreadsheet take a cell for a formula, with the full-width forms that some take as well. OWASP, CSV injection.
+    private static bool IsFormulaMark(char c) =>
+        c is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20';
+
     // White space, and what is not seen at all, may be dropped on the way into a sheet.
     private static bool IsFormula(string text)
     {
         foreach (char c in text)
         {
-            if (FormulaMarks.IndexOf(c) >= 0)
+            if (IsFormulaMark(c))
             {
                 return true;
             }

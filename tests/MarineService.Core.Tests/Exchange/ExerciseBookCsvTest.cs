@@ -108,7 +108,7 @@ public sealed class ExerciseBookCsvTest
         ];
         int[] order = [.. Enumerable.Range(0, names.Length).OrderBy(_ => random.Next())];
         char separator = random.Next(2) == 0 ? ',' : ';';
-        string Line(string[] cells) => string.Join(separator, order.Select(i => "\"" + cells[i].Replace("\"", "\"\"") + "\""));
+        string Line(string[] cells) => string.Join(separator, order.Select(i => "\"" + cells[i].Replace("\"", "\"\"", StringComparison.Ordinal) + "\""));
         string text = (random.Next(2) == 0 ? "\uFEFF" : "") + string.Join("\r\n", rows.Prepend(names).Select(Line));
         string expected = ServiceLogJson.ToText(ServiceLog.Of(
         [
