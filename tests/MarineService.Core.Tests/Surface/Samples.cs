@@ -134,6 +134,7 @@ internal static partial class Samples
         ["StartWatch.outlet"] = ["crank"],
         ["StartWatch.pressureWithin"] = [UnitsNet.Duration.FromSeconds(10)],
         ["StartWatch.waterWithin"] = [UnitsNet.Duration.FromSeconds(30)],
+        ["ExerciseBookResult.stream"] = [new MemoryStream()],
         ["FittedCover.coverHole"] = [Length.FromMillimeters(12)],
         ["BoltPattern.anglesDegrees"] = [new[] { 0.0, 110.0, 240.0 }],
         ["FilterThread.above"] = [3],

@@ -1,7 +1,6 @@
 using System.Text;
 using Ical.Net.CalendarComponents;
 using MarineService.Core;
-using MarineService.Core.Exchange;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
