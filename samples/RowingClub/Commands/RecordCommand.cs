@@ -26,6 +26,17 @@ internal sealed class RecordCommand
 
     private readonly Option<string?> _add = new("--add") { Description = "A log document whose entries are added (JSON file; - for standard input).", HelpName = "FILE" };
 
+    private readonly Option<string?> _csv = new("--csv") { Description = "An exercise book typed into a spreadsheet, whose lines are added (CSV file; - for standard input).", HelpName = "FILE" };
+
+    private readonly Option<DateOrder?> _dates = new("--dates")
+    {
+        Description = "How the book's dates go: ymd (2026-03-31, the default), dmy (31.3.2026) or mdy (3/31/2026).",
+        HelpName = "ORDER",
+        CustomParser = result => Order(result),
+    };
+
+    private readonly Option<bool> _decimalComma = new("--decimal-comma") { Description = "The book's numbers have a decimal comma." };
+
     private readonly Option<string?> _date = new("--date") { Description = "The day it was done. Default: the machine's date.", HelpName = "DATE" };
 
     private readonly Option<decimal?> _dial = new("--dial") { Description = "What the hour meter's dial showed. Alone: a reading.", HelpName = "HOURS" };
@@ -50,11 +61,12 @@ internal sealed class RecordCommand
         Command command = new(
             "record",
             "Example: record --log L.json --task engine-oil --date 2026-10-24 --dial 95.1 --by \"M. Kerr\"\n\n"
-            + "Adds an entry to a log file: a task done (--task), a happening (--event), a reading (--dial alone), or the entries of another log (--add).");
+            + "Adds an entry to a log file: a task done (--task), a happening (--event), a reading (--dial alone), the entries of another log (--add),\n"
+            + "or the lines of an exercise book (--csv). A book with a bad line adds nothing; each bad line is named.");
         foreach (Option option in new Option[]
         {
             options._log, options._specification, options._task, options._passed, options._failed, options._event, options._add,
-            options._date, options._dial, options._engine, options._by, options._note, options._corrects, options._json,
+            options._csv, options._dates, options._decimalComma, options._date, options._dial, options._engine, options._by, options._note, options._corrects, options._json,
         })
         {
             command.Options.Add(option);
@@ -133,6 +145,11 @@ internal sealed class RecordCommand
                 return ServiceLog.Of([.. log.Entries, .. other.Entries]);
             }
 
+            if (parsed.GetValue(_csv) is string book)
+            {
+                return ServiceLog.Of([.. log.Entries, .. ReadBook(book, parsed, boat)]);
+            }
+
             LogEntry entry = Entry(parsed);
             if (boat is not null && parsed.GetValue(_task) is string task)
             {
@@ -145,6 +162,36 @@ internal sealed class RecordCommand
         {
             throw new UserFault(ExitCode.BadData, $"Nothing was added. {fault.Message}");
         }
+    }
+
+    // All or nothing: who puts the bad lines right and runs it again must not add the good ones twice.
+    private IReadOnlyList<LogEntry> ReadBook(string book, ParseResult parsed, BoatSpecification? boat)
+    {
+        ExerciseBookForm form = ExerciseBookForm.Default.WithDates(parsed.GetValue(_dates) ?? DateOrder.YearMonthDay);
+        form = parsed.GetValue(_decimalComma) ? form.WithDecimalComma() : form;
+        form = boat is null ? form : form.For(boat);
+        ExerciseBookResult read = ExerciseBookCsv.Read(Inputs.Read(book), form);
+        return read.IsComplete
+            ? read.Entries
+            : throw new UserFault(ExitCode.BadData, read.Faults.Select(fault => $"{book}: {fault}").Prepend($"Nothing was added. {book} has {read.Entries.Count} good entries, and bad lines:"));
+    }
+
+    private static DateOrder? Order(System.CommandLine.Parsing.ArgumentResult result)
+    {
+        string word = result.Tokens[0].Value;
+        DateOrder? order = word switch
+        {
+            "ymd" => DateOrder.YearMonthDay,
+            "dmy" => DateOrder.DayMonthYear,
+            "mdy" => DateOrder.MonthDayYear,
+            _ => null,
+        };
+        if (order is null)
+        {
+            result.AddError($"'{word}' is no order of dates; say ymd, dmy or mdy.");
+        }
+
+        return order;
     }
 
     // A slip in a task's id would count for no task at all.
@@ -179,7 +226,7 @@ internal sealed class RecordCommand
             (string task, null, false, false) => Completion.Of(task, date, dial),
             (null, string kind, false, false) => ServiceEvent.Of(kind, date, dial),
             (null, null, false, false) when dial is EngineHours read => MeterReading.Of(date, read),
-            _ => throw new UserFault(ExitCode.WrongUsage, "Say one thing: --task (with --passed or --failed for an inspection), --event, --dial alone, or --add."),
+            _ => throw new UserFault(ExitCode.WrongUsage, "Say one thing: --task (with --passed or --failed for an inspection), --event, --dial alone, --add, or --csv."),
         };
     }
 }

@@ -55,6 +55,14 @@ internal static class Document
         Guard.NotNull(stream);
         ReadLimits bounds = limits ?? ReadLimits.Default;
         using MemoryStream copy = new();
+        return TryCopy(stream, copy, bounds)
+            ? Read(copy.GetBuffer().AsSpan(0, (int)copy.Length), bounds, reader)
+            : Refused<T>("a longer stream", FormattableString.Invariant($"at most {bounds.MaxBytes} bytes"));
+    }
+
+    /// <summary>Copies a stream to its end; false as soon as it is longer than is read.</summary>
+    internal static bool TryCopy(Stream stream, MemoryStream copy, ReadLimits bounds)
+    {
         byte[] buffer = ArrayPool<byte>.Shared.Rent(81_920);
         try
         {
@@ -64,7 +72,7 @@ internal static class Document
                 copy.Write(buffer, 0, read);
                 if (copy.Length > bounds.MaxBytes)
                 {
-                    return Refused<T>("a longer stream", FormattableString.Invariant($"at most {bounds.MaxBytes} bytes"));
+                    return false;
                 }
             }
         }
@@ -73,7 +81,7 @@ internal static class Document
             ArrayPool<byte>.Shared.Return(buffer);
         }
 
-        return Read(copy.GetBuffer().AsSpan(0, (int)copy.Length), bounds, reader);
+        return true;
     }
 
     /// <summary>The document behind a byte order mark, which some editors put before it.</summary>

@@ -32,6 +32,21 @@ internal static class WireEnum<TEnum>
         return false;
     }
 
+    internal static bool TryFind(string word, out TEnum value)
+    {
+        foreach ((TEnum candidate, _, JsonEncodedText encoded) in Words)
+        {
+            if (encoded.ToString() == word)
+            {
+                value = candidate;
+                return true;
+            }
+        }
+
+        value = default;
+        return false;
+    }
+
     internal static JsonEncodedText Word(TEnum value)
     {
         foreach ((TEnum candidate, _, JsonEncodedText encoded) in Words)

@@ -7,7 +7,7 @@ namespace MarineService.Core.Tests.Documentation;
 /// <summary>Runs the commands of console blocks with the sample program and compares what they print.</summary>
 /// <remarks>
 /// A line that starts with "$ " is a command, the lines below it are its output (standard output, then standard error); a line
-/// that is "..." stands for any number of lines. "$ echo $?" shows the exit code. A block of JSON with a file name behind its
+/// that is "..." stands for any number of lines. "$ echo $?" shows the exit code. A block of JSON or CSV with a file name behind its
 /// language is written to the folder in which the commands of its document run.
 /// </remarks>
 internal static class ConsoleExample
@@ -30,7 +30,7 @@ internal static class ConsoleExample
         }
 
         DirectoryInfo folder = Directory.CreateTempSubdirectory("documents-");
-        foreach (MarkdownExample named in document.Where(block => block.Language == "json" && block.FileName.Length > 0))
+        foreach (MarkdownExample named in document.Where(block => block.Language is "json" or "csv" && block.FileName.Length > 0))
         {
             File.WriteAllText(Path.Combine(folder.FullName, Path.GetFileName(named.FileName)), named.Code);
         }

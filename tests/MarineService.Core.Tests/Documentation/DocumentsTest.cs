@@ -46,7 +46,7 @@ public sealed class DocumentsTest
     {
         string[] faults =
         [
-            .. Documents.SelectMany(document => document.Blocks).Where(block => block.NotRun is null && block.Language is not ("csharp" or "console" or "json" or "text"))
+            .. Documents.SelectMany(document => document.Blocks).Where(block => block.NotRun is null && block.Language is not ("csharp" or "console" or "json" or "text") && (block.Language != "csv" || block.FileName.Length == 0))
                 .Select(block => $"{block.Place}: a block of '{block.Language}'; mark it with <!-- not run: reason -->"),
         ];
         Assert.True(faults.Length == 0, string.Join('\n', faults));

@@ -65,6 +65,7 @@ internal static partial class Samples
         .. OfLayUp(),
         .. OfProcedures(),
         .. OfJobs(),
+        .. OfExerciseBooks(),
     ];
 
     /// <summary>Words for arguments that take only certain ones, by type and parameter; null when any word will do.</summary>
@@ -134,6 +135,7 @@ internal static partial class Samples
         ["StartWatch.outlet"] = ["crank"],
         ["StartWatch.pressureWithin"] = [UnitsNet.Duration.FromSeconds(10)],
         ["StartWatch.waterWithin"] = [UnitsNet.Duration.FromSeconds(30)],
+        ["ExerciseBookResult.stream"] = [new MemoryStream()],
         ["FittedCover.coverHole"] = [Length.FromMillimeters(12)],
         ["BoltPattern.anglesDegrees"] = [new[] { 0.0, 110.0, 240.0 }],
         ["FilterThread.above"] = [3],
