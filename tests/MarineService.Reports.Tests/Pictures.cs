@@ -24,7 +24,7 @@ internal static class Pictures
     internal static string Words(Drawing drawing) =>
         string.Join(" ", Parse(drawing).Descendants(Svg.Space + "text").Select(text => text.Value));
 
-    /// <summary>By a width of its own: 0.5 of the size for each letter, which a common sans-serif has on average.</summary>
+    /// <summary>By a width of its own: 0.47 of the size for each letter, which a common sans-serif has on average.</summary>
     internal static void AssertTextStaysInside(Drawing drawing)
     {
         XElement svg = Parse(drawing);
@@ -32,7 +32,7 @@ internal static class Pictures
         foreach (XElement text in svg.Descendants(Svg.Space + "text").Where(text => text.Ancestors().All(group => group.Attribute("transform") is null)))
         {
             (double x, double y, double size) = (Read(text, "x"), Read(text, "y"), Read(text, "font-size"));
-            double width = 0.5 * size * text.Value.Length;
+            double width = 0.47 * size * text.Value.Length;
             double left = (string)text.Attribute("text-anchor")! switch { "middle" => x - (width / 2), "end" => x - width, _ => x };
             Assert.True(left >= 0 && left + width <= page[2] && y >= size * 0.7 && y <= page[3], $"'{text.Value}' at {x}, {y} leaves the page {page[2]} x {page[3]}");
         }

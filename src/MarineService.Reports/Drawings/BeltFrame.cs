@@ -11,8 +11,10 @@ internal sealed class BeltFrame
     internal const double Width = 720;
     internal const double Margin = 24;
 
-    /// <summary>Room about the outermost pulleys for the belt, names and marks.</summary>
+    /// <summary>Room beside the outermost pulleys for the belt, names and marks; below, above them.</summary>
     private const double Border = 62;
+
+    private const double Rim = 44;
 
     private const double GreatestHeight = 560;
     private const double GreatestScale = 2;
@@ -30,10 +32,10 @@ internal sealed class BeltFrame
         }
 
         double room = Width - (2 * Border);
-        Scale = Math.Min(GreatestScale, Math.Min(room / (right - left), (GreatestHeight - (2 * Border)) / (high - low)));
-        Height = ((high - low) * Scale) + (2 * Border);
+        Scale = Math.Min(GreatestScale, Math.Min(room / (right - left), (GreatestHeight - (2 * Rim)) / (high - low)));
+        Height = ((high - low) * Scale) + (2 * Rim);
         OriginX = (Width / 2) - ((left + right) / 2 * Scale);
-        OriginY = top + Border + (high * Scale);
+        OriginY = top + Rim + (high * Scale);
         Page = new Box(4, top, Width - 8, Height);
         MiddleX = Width / 2;
         MiddleY = top + (Height / 2);

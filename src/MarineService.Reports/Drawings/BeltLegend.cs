@@ -6,9 +6,10 @@ namespace MarineService.Reports.Drawings;
 /// <summary>What the signs of a belt drawing mean, in two rows.</summary>
 internal static class BeltLegend
 {
-    private const double Column = 224;
     private const double Row = 24;
     private const double Size = 12;
+
+    private static readonly double[] Columns = [0, 188, 450];
 
     internal static XElement Draw(double x, double y, bool withShould, out double bottom)
     {
@@ -26,7 +27,7 @@ internal static class BeltLegend
         XElement legend = Svg.Group("legend");
         for (int i = 0; i < signs.Length; i++)
         {
-            double left = x + (i % 3 * Column);
+            double left = x + Columns[i % 3];
             double middle = y + Row + (i / 3 * Row);
             XElement sign = Svg.Group("sign", signs[i].Sign);
             sign.Add(new XAttribute("transform", $"translate({Svg.Number(left)} {Svg.Number(middle)})"));

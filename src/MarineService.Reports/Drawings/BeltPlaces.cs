@@ -33,16 +33,17 @@ internal sealed class BeltPlaces
     internal XElement Marks(BeltFrame frame, BeltPath? belt, Placement room)
     {
         XElement marks = Svg.Group("marks");
-        for (int i = 0; i < _places.Count; i++)
+        int number = 0;
+        foreach ((string subject, _) in _places)
         {
-            if (Where(_places[i].Subject, frame, belt) is not (double X, double Y, double Radius) place)
+            if (Where(subject, frame, belt) is not (double X, double Y, double Radius) place)
             {
                 continue;
             }
 
             double size = (2 * Notes.MarkRadius) + 2;
             Box box = room.Beside(place.X, place.Y, place.Radius, size, size, frame.Outward(place.X, place.Y));
-            marks.Add(Leader(place, box), Notes.Mark(box.CenterX, box.CenterY, i + 1));
+            marks.Add(Leader(place, box), Notes.Mark(box.CenterX, box.CenterY, ++number));
         }
 
         return marks;
@@ -50,9 +51,10 @@ internal sealed class BeltPlaces
 
     internal void Write(Notes notes, DisplayUnits units)
     {
-        for (int i = 0; i < _places.Count; i++)
+        int number = 0;
+        foreach ((string subject, List<Finding> findings) in _places)
         {
-            notes.Findings(IsShown(_places[i].Subject) ? i + 1 : null, _places[i].Findings, units);
+            notes.Findings(IsShown(subject) ? ++number : null, findings, units);
         }
 
         if (_places.Count == 0)

@@ -38,8 +38,6 @@ internal sealed class BeltPulleys
             {
                 circles.Add(Svg.Circle(x, y, Math.Max(1, radius - 5), Stroke.Of(isReached ? Palette.Ink : Palette.Quiet, 0.8)));
             }
-
-            circles.Add(Svg.Circle(x, y, 1.6, Stroke.None.Filled(Palette.Ink)));
         }
 
         return circles;
@@ -57,6 +55,11 @@ internal sealed class BeltPulleys
             double height = lines.Count * NameSize * Lettering.Leading;
             bool fits = Math.Sqrt((width * width) + (height * height)) / 2 < ring - 5;
             Box box = fits ? Box.Around(x, y, width, height) : _room.Beside(x, y, radius + 6, width, height, _frame.Outward(x, y));
+            if (!fits)
+            {
+                names.Add(Svg.Circle(x, y, 1.6, Stroke.None.Filled(Palette.Ink)));
+            }
+
             for (int i = 0; i < lines.Count; i++)
             {
                 names.Add(Svg.Text(box.CenterX, box.Y + ((i + 0.78) * NameSize * Lettering.Leading), NameSize, lines[i], "middle", bold: pulley == _routing.Drive.Crank));
