@@ -23,10 +23,10 @@ internal sealed class Notes
     internal IEnumerable<XElement> Elements => _elements;
 
     /// <summary>The number that ties a place in the picture to its words.</summary>
-    internal static XElement Mark(double x, double y, int number) => Svg.Group(
+    internal static XElement Mark(double x, double y, int number, string color = Palette.Red) => Svg.Group(
         "mark",
-        Svg.Circle(x, y, MarkRadius, Stroke.Of(Palette.Red, 1.8).Filled(Palette.Paper)),
-        Svg.Text(x, y + 4.2, 12, number.ToString(CultureInfo.InvariantCulture), "middle", Palette.Red, bold: true));
+        Svg.Circle(x, y, MarkRadius, Stroke.Of(color, 1.8).Filled(Palette.Paper)),
+        Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", color, bold: true));
 
     internal static string SeverityWord(Severity severity) => severity switch
     {
@@ -74,6 +74,16 @@ internal sealed class Notes
 
         return this;
     }
+
+    /// <summary>A line in bold beside the number of its mark.</summary>
+    internal Notes Numbered(int number, string text, string color)
+    {
+        _elements.Add(Mark(_x + MarkRadius + 1, Bottom + (Size * Lettering.Leading / 2), number, color));
+        return Lines(text, Indent, Size, bold: true, color);
+    }
+
+    /// <summary>A line that belongs to the numbered one above it.</summary>
+    internal Notes Indented(string text) => Lines(text, Indent, Size, bold: false, Palette.Ink);
 
     private static string? Remedy(Finding finding, DisplayUnits units) =>
         finding.Rule.Remedy is null ? null : finding.Explain(units).Lines.FirstOrDefault(line => line.Label == "do")?.Text;
