@@ -9,7 +9,7 @@ internal static class BeltLegend
     private const double Row = 24;
     private const double Size = 12;
 
-    private static readonly double[] Columns = [0, 188, 450];
+    private static readonly double[] Columns = [0, 200, 456];
 
     internal static XElement Draw(double x, double y, bool withShould, out double bottom)
     {

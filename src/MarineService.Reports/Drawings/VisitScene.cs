@@ -16,7 +16,7 @@ internal sealed class VisitScene
     private const double Left = 76;
     private const double Right = Width - Margin;
     private const double Top = 92;
-    private const double Row = 86;
+    private const double Row = 96;
     private const double Band = 26;
     private const double MarkSize = 22;
 

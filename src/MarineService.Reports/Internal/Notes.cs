@@ -10,6 +10,9 @@ internal sealed class Notes
     internal const double Size = 13;
     internal const double MarkRadius = 9;
 
+    /// <summary>Bold letters are that much wider.</summary>
+    private const double BoldShare = 1.15;
+
     private const double Indent = 30;
     private readonly List<XElement> _elements = [];
     private readonly double _x;
@@ -90,7 +93,7 @@ internal sealed class Notes
 
     private Notes Lines(string text, double indent, double size, bool bold, string color)
     {
-        foreach (string line in Lettering.Wrap(text, bold ? size * 1.06 : size, _width - indent))
+        foreach (string line in Lettering.Wrap(text, bold ? size * BoldShare : size, _width - indent))
         {
             Bottom += size * Lettering.Leading;
             _elements.Add(Svg.Text(_x + indent, Bottom - (size * 0.3), size, line, color: color, bold: bold));
