@@ -19,7 +19,7 @@ public static class UseChart
     public static Drawing Of(ServiceHistory history, DueList? due = null, LocalDate? until = null, DisplayUnits units = DisplayUnits.Metric)
     {
         Guard.NotNull(history);
-        LocalDate last = Guard.Date(until ?? history.AsOf.PlusYears(2));
+        LocalDate last = Guard.Date(until ?? history.AsOf.PlusYears(2), nameof(until));
         return last > history.AsOf
             ? new UseScene(history, due?.MostUrgentFirst ?? [], last, Guard.Defined(units)).Draw()
             : throw new ArgumentOutOfRangeException(nameof(until), until, "Must lie after the day of the history.");

@@ -276,7 +276,7 @@ internal sealed class UseScene
         yield return "Rings: readings. Dashes: expected, within the range of the past seasons. Bars along the foot: laid up. Diamonds: a task comes due, with the earliest and latest day where they differ.";
     }
 
-    private static string Words(TaskDue task) => $"{task.TaskId}: due {task.Due}, {Spaced(task.Status)}"
+    private static string Words(TaskDue task) => $"{task.TaskId}: {(task.Due.IsNone ? "no due point" : $"due {task.Due}")}, {Spaced(task.Status)}"
         + (task.Forecast.Expected is LocalDate day ? $"; expected {Iso(day)}" : string.Empty)
         + (task.Forecast.Earliest is LocalDate earliest && task.Forecast.Latest is LocalDate latest && earliest != latest ? $", from {Iso(earliest)} to {Iso(latest)}" : string.Empty);
 

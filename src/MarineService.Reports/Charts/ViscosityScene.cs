@@ -172,8 +172,10 @@ internal sealed class ViscosityScene
     private XElement Label(double x, double row, string words, string color)
     {
         double width = Lettering.Width(words, Size) + 8;
-        bool left = x + 5 + width > _plot.Area.X + _plot.Area.Width;
-        double from = left ? x - 5 - width : x + 5;
+        double right = _plot.Area.X + _plot.Area.Width;
+
+        // At the right of its line, else at its left; where neither has room, over it.
+        double from = x + 5 + width <= right ? x + 5 : Math.Max(_plot.Area.X, x - 5 - width >= _plot.Area.X ? x - 5 - width : right - width);
         return Svg.Group(
             "label",
             Svg.Rectangle(from, row - 13, width, 17, Stroke.None.Filled(Palette.Paper)),
