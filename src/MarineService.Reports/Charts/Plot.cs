@@ -107,7 +107,7 @@ internal sealed class Plot
                 attribute.Value = $"{_name}-{attribute.Value}";
                 break;
             case "clip-path":
-                attribute.Value = attribute.Value.Replace("#", $"#{_name}-");
+                attribute.Value = $"url(#{_name}-{attribute.Value.Substring("url(#".Length)}";
                 break;
             default:
                 break;

@@ -236,7 +236,7 @@ internal sealed class UseScene
     }
 
     /// <summary>From the earliest to the latest day on which it comes due.</summary>
-    private XElement? Span(TaskDue task, Plot plot, double y, string color)
+    private static XElement? Span(TaskDue task, Plot plot, double y, string color)
     {
         if (task.Forecast.Earliest is not LocalDate earliest || task.Forecast.Latest is not LocalDate latest || earliest == latest)
         {

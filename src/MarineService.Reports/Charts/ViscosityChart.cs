@@ -36,6 +36,6 @@ public static class ViscosityChart
     /// <exception cref="ArgumentNullException"><paramref name="season"/> or <paramref name="nights"/> is null.</exception>
     /// <exception cref="ArgumentException">A night is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(OilSeason season, IEnumerable<NightMinimum> nights, DisplayUnits units = DisplayUnits.Metric) =>
+    public static Drawing Of(OilSeason season, IEnumerable<NightMinimum> nights, DisplayUnits units) =>
         Of(Guard.NotNull(season).Selection, null, Guard.NotNull(nights), units);
 }

@@ -36,7 +36,8 @@ internal sealed class ViscosityScene
     internal ViscosityScene(OilSelection selection, OilVerdict? oil, IReadOnlyList<NightMinimum> nights, DisplayUnits units)
     {
         (_selection, _oil, _nights, _units) = (selection, oil, nights, units);
-        _grade = oil?.Grade ?? (selection.Best.IsKnown ? selection.Best.Value : selection.Ranked.FirstOrDefault());
+        _grade = oil?.Grade ?? (selection.Best.IsKnown ? selection.Best.Value
+            : selection.Ranked.Count > 0 ? selection.Ranked[0] : null);
         _line = oil?.Oil.Viscosity?.ToLine();
         _plot = new Plot(
             "viscosity",
@@ -59,7 +60,7 @@ internal sealed class ViscosityScene
                 Minimum = Thinnest,
                 Maximum = Thickest,
                 Title = "Kinematic viscosity [mm²/s]",
-                LabelFormatter = value => value.ToString("#,0.##", CultureInfo.InvariantCulture).Replace(",", "\u202F"),
+                LabelFormatter = value => value.ToString("#,0.##", CultureInfo.InvariantCulture).Replace(',', '\u202F'),
             });
     }
 

@@ -35,7 +35,7 @@ public static class BeltDrawing
     /// <returns>The picture.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="check"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(BeltCheck check, DisplayUnits units = DisplayUnits.Metric) => new BeltScene(
+    public static Drawing Of(BeltCheck check, DisplayUnits units) => new BeltScene(
         Guard.NotNull(check), check.Findings, check.Explain(Guard.Defined(units)).Answer, null, units).Draw();
 
     /// <summary>Draws a belt, once it is checked.</summary>
@@ -44,5 +44,5 @@ public static class BeltDrawing
     /// <returns>The picture.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="routing"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(BeltRouting routing, DisplayUnits units = DisplayUnits.Metric) => Of(Guard.NotNull(routing).Check(), units);
+    public static Drawing Of(BeltRouting routing, DisplayUnits units) => Of(Guard.NotNull(routing).Check(), units);
 }

@@ -25,5 +25,5 @@ public static class BoltPatternDrawing
     /// <returns>The picture.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="held"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(HeldCover held, DisplayUnits units = DisplayUnits.Metric) => new BoltScene(Guard.NotNull(held).Fit, held, Guard.Defined(units)).Draw();
+    public static Drawing Of(HeldCover held, DisplayUnits units) => new BoltScene(Guard.NotNull(held).Fit, held, Guard.Defined(units)).Draw();
 }

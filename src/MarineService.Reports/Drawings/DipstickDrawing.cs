@@ -23,6 +23,6 @@ public static class DipstickDrawing
     /// <returns>The picture; what is not known is said in it.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="balance"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(FluidBalance balance, DisplayUnits units = DisplayUnits.Metric) =>
+    public static Drawing Of(FluidBalance balance, DisplayUnits units) =>
         new DipstickScene(Guard.NotNull(balance).Account, balance.Findings, Guard.Defined(units)).Draw();
 }

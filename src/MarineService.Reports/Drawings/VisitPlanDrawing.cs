@@ -1,7 +1,5 @@
-using MarineService.Core;
 using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
-using NodaTime;
 
 namespace MarineService.Reports.Drawings;
 

@@ -9,8 +9,6 @@ internal static class Lettering
     /// <summary>From one line's foot to the next, as a share of the letters' size.</summary>
     internal const double Leading = 1.35;
 
-    private const string Narrow = " .,:;'|!iljtfrI()[]{}-/";
-    private const string Wide = "mwMW@%&";
     private const double NarrowShare = 0.36;
     private const double UsualShare = 0.6;
     private const double CapitalShare = 0.74;
@@ -19,6 +17,9 @@ internal static class Lettering
 
     /// <summary>Above this, scripts whose signs fill a square, and symbols.</summary>
     private const char FirstSquare = '\u2190';
+
+    private static readonly char[] Narrow = " .,:;'|!iljtfrI()[]{}-/".ToCharArray();
+    private static readonly char[] Wide = "mwMW@%&".ToCharArray();
 
     internal static double Width(string text, double size) => size * text.Sum(Share);
 
@@ -75,8 +76,8 @@ internal static class Lettering
 
     private static double Share(char letter) =>
         letter >= FirstSquare ? SquareShare
-        : Narrow.IndexOf(letter) >= 0 ? NarrowShare
-        : Wide.IndexOf(letter) >= 0 ? WideShare
+        : Array.IndexOf(Narrow, letter) >= 0 ? NarrowShare
+        : Array.IndexOf(Wide, letter) >= 0 ? WideShare
         : char.IsUpper(letter) ? CapitalShare
         : UsualShare;
 }

@@ -21,7 +21,7 @@ internal static class Spread
 
         // Back again from the far end, for what was pushed out there.
         edge = Math.Max(to, from + sizes.Sum());
-        foreach (int i in order.Reverse())
+        foreach (int i in Enumerable.Reverse(order))
         {
             places[i] = Math.Min(places[i], edge - (sizes[i] / 2));
             edge = places[i] - (sizes[i] / 2);

@@ -35,7 +35,7 @@ public sealed class ViscosityChartTest
     [Fact]
     public void Of_Season_DrawsEveryNightOnce()
     {
-        XElement[] bars = [.. Pictures.ByClass(ViscosityChart.Of(Season, Nights), "nights").Elements()];
+        XElement[] bars = [.. Pictures.ByClass(ViscosityChart.Of(Season, Nights, DisplayUnits.Metric), "nights").Elements()];
         Assert.Equal(Nights.Length, bars.Sum(bar => (int)bar.Attribute("data-nights")!));
         Assert.Equal(17, bars.Length);
         double[] x = [.. bars.Select(bar => (double)bar.Attribute("x1")!)];
@@ -83,9 +83,9 @@ public sealed class ViscosityChartTest
     public void Of_BadInput_IsRefusedByName()
     {
         Assert.Equal("selection", Assert.Throws<ArgumentNullException>(() => ViscosityChart.Of((OilSelection)null!)).ParamName);
-        Assert.Equal("season", Assert.Throws<ArgumentNullException>(() => ViscosityChart.Of((OilSeason)null!, Nights)).ParamName);
-        Assert.Equal("nights", Assert.Throws<ArgumentNullException>(() => ViscosityChart.Of(Season, null!)).ParamName);
-        Assert.Equal("nights", Assert.Throws<ArgumentException>(() => ViscosityChart.Of(Season, [null!])).ParamName);
+        Assert.Equal("season", Assert.Throws<ArgumentNullException>(() => ViscosityChart.Of((OilSeason)null!, Nights, DisplayUnits.Metric)).ParamName);
+        Assert.Equal("nights", Assert.Throws<ArgumentNullException>(() => ViscosityChart.Of(Season, null!, DisplayUnits.Metric)).ParamName);
+        Assert.Equal("nights", Assert.Throws<ArgumentException>(() => ViscosityChart.Of(Season, [null!], DisplayUnits.Metric)).ParamName);
         Assert.Equal("units", Assert.Throws<ArgumentOutOfRangeException>(() => ViscosityChart.Of(Season, Nights, (DisplayUnits)9)).ParamName);
     }
 

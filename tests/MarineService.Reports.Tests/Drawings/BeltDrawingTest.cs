@@ -27,7 +27,7 @@ public sealed class BeltDrawingTest
     public void Of_AnyRouting_DrawsPulleysAndTangentPointsWhereCoreHasThem(string lies)
     {
         BeltRouting routing = Drive.ReadRouting(lies).Value;
-        XElement drive = Pictures.ByClass(BeltDrawing.Of(routing), "drive").Single();
+        XElement drive = Pictures.ByClass(BeltDrawing.Of(routing, DisplayUnits.Metric), "drive").Single();
         double scale = Number(drive, "data-units-per-mm");
         double X(double x) => (x - Number(drive, "data-origin-x")) / scale;
         double Y(double y) => (Number(drive, "data-origin-y") - y) / scale;
@@ -75,7 +75,7 @@ public sealed class BeltDrawingTest
     [Fact]
     public void Of_RightRouting_TurnsEveryArrowAsCoreSays()
     {
-        XElement svg = Pictures.Parse(BeltDrawing.Of(Right));
+        XElement svg = Pictures.Parse(BeltDrawing.Of(Right, DisplayUnits.Metric));
         string?[] senses = [.. svg.Descendants().Where(one => (string?)one.Attribute("class") == "sense").Select(one => (string?)one.Attribute("data-sense"))];
         string[] expected =
         [
@@ -89,7 +89,7 @@ public sealed class BeltDrawingTest
     [Fact]
     public void Of_RightRouting_PutsTheCombOnTheGroovedSide()
     {
-        XElement drive = Pictures.ByClass(BeltDrawing.Of(Right), "drive").Single();
+        XElement drive = Pictures.ByClass(BeltDrawing.Of(Right, DisplayUnits.Metric), "drive").Single();
         string teeth = (string)drive.Descendants().Single(one => (string?)one.Attribute("class") == "ribs").Attribute("d")!;
         double[] numbers = [.. teeth.Split(' ', 'M', 'L').Where(text => text.Length > 0).Select(text => double.Parse(text, CultureInfo.InvariantCulture))];
         Pulley[] grooved = [.. Drive.Pulleys.Where(pulley => pulley.Surface == PulleySurface.Grooved)];
@@ -129,7 +129,7 @@ public sealed class BeltDrawingTest
     {
         BeltDrive inside = BeltDrive.SeenFromPulleyEnd(Sense.Clockwise)
             .Grooved("crank", 0, 0, 200).Grooved("small", 10, 0, 60).Build();
-        Drawing drawing = BeltDrawing.Of(inside.Route("crank", "small"));
+        Drawing drawing = BeltDrawing.Of(inside.Route("crank", "small"), DisplayUnits.Metric);
         Assert.Contains("Its way is not known", Pictures.Words(drawing));
         Assert.Empty(Pictures.ByClass(drawing, "belt"));
     }
@@ -139,7 +139,7 @@ public sealed class BeltDrawingTest
     {
         name = name.Replace(",", "", StringComparison.Ordinal).Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal).Trim();
         BeltDrive drive = BeltDrive.SeenFromPulleyEnd(Sense.Clockwise).Grooved("crank", 0, 0, 120).Grooved(name.Length == 0 ? "a" : name, 300, 40, 60).Build();
-        return BeltDrawing.Of(drive.Route("crank", drive.Pulleys[1].Name));
+        return BeltDrawing.Of(drive.Route("crank", drive.Pulleys[1].Name), DisplayUnits.Metric);
     });
 
     [Fact]
@@ -149,8 +149,8 @@ public sealed class BeltDrawingTest
     public void Of_BadInput_IsRefusedByName()
     {
         Assert.Equal("examination", Assert.Throws<ArgumentNullException>(() => BeltDrawing.Of((BeltExamination)null!)).ParamName);
-        Assert.Equal("check", Assert.Throws<ArgumentNullException>(() => BeltDrawing.Of((BeltCheck)null!)).ParamName);
-        Assert.Equal("routing", Assert.Throws<ArgumentNullException>(() => BeltDrawing.Of((BeltRouting)null!)).ParamName);
+        Assert.Equal("check", Assert.Throws<ArgumentNullException>(() => BeltDrawing.Of((BeltCheck)null!, DisplayUnits.Metric)).ParamName);
+        Assert.Equal("routing", Assert.Throws<ArgumentNullException>(() => BeltDrawing.Of((BeltRouting)null!, DisplayUnits.Metric)).ParamName);
         Assert.Equal("units", Assert.Throws<ArgumentOutOfRangeException>(() => BeltDrawing.Of(Right, (DisplayUnits)9)).ParamName);
     }
 

@@ -20,7 +20,7 @@ public sealed class BoltPatternDrawingTest
     public void Of_HeldCover_SaysWhatCoreSays(double turn)
     {
         HeldCover held = Fit.AsHeld(Angle.FromDegrees(turn)).Value;
-        Drawing drawing = BoltPatternDrawing.Of(held);
+        Drawing drawing = BoltPatternDrawing.Of(held, DisplayUnits.Metric);
         XElement[] views = [.. Pictures.ByClass(drawing, "pattern")];
         Assert.Equal(2, views.Length);
         bool[] goIn = [.. views[0].Elements().Where(one => (string?)one.Attribute("class") == "cover-hole").Select(one => (bool)one.Attribute("data-goes-in")!)];
@@ -73,13 +73,13 @@ public sealed class BoltPatternDrawingTest
     }
 
     [Fact]
-    public void Of_AnyCulture_GivesTheSameBytes() => Pictures.AssertSameEverywhere(() => BoltPatternDrawing.Of(Fit.AsHeld(Angle.FromDegrees(57.3)).Value));
+    public void Of_AnyCulture_GivesTheSameBytes() => Pictures.AssertSameEverywhere(() => BoltPatternDrawing.Of(Fit.AsHeld(Angle.FromDegrees(57.3)).Value, DisplayUnits.Metric));
 
     [Fact]
     public void Of_BadInput_IsRefusedByName()
     {
         Assert.Equal("fit", Assert.Throws<ArgumentNullException>(() => BoltPatternDrawing.Of((CoverFit)null!)).ParamName);
-        Assert.Equal("held", Assert.Throws<ArgumentNullException>(() => BoltPatternDrawing.Of((HeldCover)null!)).ParamName);
+        Assert.Equal("held", Assert.Throws<ArgumentNullException>(() => BoltPatternDrawing.Of((HeldCover)null!, DisplayUnits.Metric)).ParamName);
         Assert.Equal("units", Assert.Throws<ArgumentOutOfRangeException>(() => BoltPatternDrawing.Of(Fit, (DisplayUnits)9)).ParamName);
     }
 }

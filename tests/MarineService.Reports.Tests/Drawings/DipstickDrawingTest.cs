@@ -68,7 +68,7 @@ public sealed class DipstickDrawingTest
     public void Of_BadInput_IsRefusedByName()
     {
         Assert.Equal("change", Assert.Throws<ArgumentNullException>(() => DipstickDrawing.Of((OilChange)null!)).ParamName);
-        Assert.Equal("balance", Assert.Throws<ArgumentNullException>(() => DipstickDrawing.Of((FluidBalance)null!)).ParamName);
+        Assert.Equal("balance", Assert.Throws<ArgumentNullException>(() => DipstickDrawing.Of((FluidBalance)null!, DisplayUnits.Metric)).ParamName);
         Assert.Equal("units", Assert.Throws<ArgumentOutOfRangeException>(() => DipstickDrawing.Of(Poured, (DisplayUnits)9)).ParamName);
     }
 
