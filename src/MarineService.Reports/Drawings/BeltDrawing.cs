@@ -15,13 +15,19 @@ namespace MarineService.Reports.Drawings;
 /// </remarks>
 public static class BeltDrawing
 {
+    /// <summary>Draws a belt that was examined, in metric units.</summary>
+    /// <param name="examination">The examination.</param>
+    /// <returns>The picture.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="examination"/> is null.</exception>
+    public static Drawing Of(BeltExamination examination) => Of(examination, DisplayUnits.Metric);
+
     /// <summary>Draws a belt that was examined, with where it should lie when it lies otherwise.</summary>
     /// <param name="examination">The examination.</param>
     /// <param name="units">Which units to write.</param>
     /// <returns>The picture.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="examination"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a defined value.</exception>
-    public static Drawing Of(BeltExamination examination, DisplayUnits units = DisplayUnits.Metric)
+    public static Drawing Of(BeltExamination examination, DisplayUnits units)
     {
         Guard.NotNull(examination);
         RoutingComparison? differs = examination.Comparison is { IsKnown: true, Value.IsSame: false } compared ? compared.Value : null;
