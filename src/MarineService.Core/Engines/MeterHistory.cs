@@ -28,6 +28,9 @@ public sealed class MeterHistory
     /// <summary>The date of the last accepted reading, or null when there is none.</summary>
     public LocalDate? LastReadingDate => _points.Length == 0 ? null : CalendarDay.ToDate(_points[_points.Length - 1].Day);
 
+    /// <summary>The days with an accepted reading, earliest first; <see cref="HoursOn"/> is measured on each.</summary>
+    public IReadOnlyList<LocalDate> ReadingDates => [.. _points.Select(point => point.Day).Distinct().Select(CalendarDay.ToDate)];
+
     internal ReadOnlySpan<MeterPoint> Points => _points;
 
     /// <summary>Puts readings and meter changes on one scale.</summary>

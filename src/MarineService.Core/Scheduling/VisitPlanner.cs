@@ -25,6 +25,12 @@ public sealed partial class VisitPlanner
         int today, long setUp, (int From, int To)[] blocked, int[] paid, (string Name, long Cost)[] access, IsoDayOfWeek[] weekdays) =>
         (_today, _setUp, _blocked, _paid, _access, _weekdays) = (today, setUp, blocked, paid, access, weekdays);
 
+    /// <summary>The first day on which a visit may be.</summary>
+    public LocalDate Today => CalendarDay.ToDate(_today);
+
+    /// <summary>The runs of days without visits, both ends included, in the order in which they were given; lay-ups among them.</summary>
+    public IReadOnlyList<DateInterval> BlockedPeriods => [.. _blocked.Select(run => new DateInterval(CalendarDay.ToDate(run.From), CalendarDay.ToDate(run.To)))];
+
     /// <summary>A planner without blocked days and removals.</summary>
     /// <param name="today">The first day on which a visit can be, from 1900 to 2199.</param>
     /// <param name="setUpCost">What each visit costs before anything is done, from 0 to 100,000,000 of the caller's currency.</param>

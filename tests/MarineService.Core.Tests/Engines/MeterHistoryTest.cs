@@ -44,6 +44,15 @@ public sealed class MeterHistoryTest
         Assert.Equal(EngineRules.UnmeteredHours, Assert.Single(history.Findings).Rule);
     }
 
+    [Fact]
+    public void ReadingDates_AreTheDaysOfAcceptedReadings_EachOnce()
+    {
+        MeterHistory history = MeterHistory.Of(HourMeter.Plain, [Read(20, 430), Read(0, 412), Read(9, 398), Read(20, 431)], []);
+        Assert.Equal([Start, Start.PlusDays(20)], history.ReadingDates);
+        Assert.All(history.ReadingDates, day => Assert.Equal(ReadingQuality.Measured, history.HoursOn(day).Value.Quality));
+        Assert.Empty(MeterHistory.Of(HourMeter.Plain, [], []).ReadingDates);
+    }
+
     private static void Refused(FindingRule rule, string figures, params MeterReading[] readings)
     {
         Finding finding = Assert.Single(MeterHistory.Of(HourMeter.Of(Hours(10_000)), readings, []).Findings);

@@ -43,6 +43,16 @@ public sealed class VisitPlannerTest
     }
 
     [Fact]
+    public void BlockedPeriods_SayWhatWasBlocked_LayUpsWithoutTheirEnds()
+    {
+        VisitPlanner planner = VisitPlanner.From(Today, 60m).Blocked(Today.PlusDays(5), Today.PlusDays(9)).LaidUp(new LocalDate(2024, 11, 1), new LocalDate(2025, 3, 31));
+        Assert.Equal(Today, planner.Today);
+        Assert.Equal(
+            [new DateInterval(Today.PlusDays(5), Today.PlusDays(9)), new DateInterval(new LocalDate(2024, 11, 2), new LocalDate(2025, 3, 30))], planner.BlockedPeriods);
+        Assert.Empty(VisitPlanner.From(Today, 60m).BlockedPeriods);
+    }
+
+    [Fact]
     public void WorkedExample_ByHand_SaysWhyAndWhatTheNextBestDayCosts()
     {
         VisitPlan plan = VisitPlanner.From(Today, 60m).LeastCost(Seven).Value;
