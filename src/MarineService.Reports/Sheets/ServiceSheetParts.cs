@@ -59,8 +59,9 @@ internal sealed partial class ServiceSheetParts
             return SheetFrame.Missing(due.HoursNow.Missing);
         }
 
-        string dial = due.DialNow.IsKnown && due.DialNow.Value != due.HoursNow.Value.Estimate ? $"; {due.DialNow.Value} on the dial" : "";
-        return $"{due.HoursNow.Value} in all{dial}; last read {Words.Iso(due.LastReading!.Value)}";
+        EngineHours inAll = due.HoursNow.Value.Estimate;
+        string dial = due.DialNow.IsKnown && due.DialNow.Value != inAll ? $" in all, {due.DialNow.Value} on the dial" : "";
+        return $"{inAll}{dial}; last read {Words.Iso(due.LastReading!.Value)}";
     }
 
     private XElement Why() => SheetFrame.Section(

@@ -19,7 +19,8 @@ internal static class SheetStyle
         @page { @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt Arial, "Liberation Sans", sans-serif; color: {{Palette.Quiet}}; } }
         * { box-sizing: border-box; }
         html { color: {{Palette.Ink}}; background: {{Palette.Paper}}; font: 9.5pt/1.32 "Segoe UI", Roboto, "Helvetica Neue", Arial, "Liberation Sans", sans-serif; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-        body { margin: 0 auto; max-width: 190mm; padding: 4mm; overflow-wrap: anywhere; }
+        body { margin: 0 auto; max-width: 190mm; padding: 4mm; overflow-wrap: break-word; }
+        bdi { overflow-wrap: anywhere; }
         header { border-bottom: 2.5pt solid {{Palette.Ink}}; padding-bottom: 2mm; margin-bottom: 3mm; }
         .kind { margin: 0; font-weight: 700; letter-spacing: .12em; text-transform: uppercase; font-size: 9pt; color: {{Palette.Quiet}}; }
         h1 { margin: 0; font-size: 22pt; line-height: 1.15; }
@@ -42,10 +43,10 @@ internal static class SheetStyle
         dd { margin: 0; }
         .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(55mm, 1fr)); gap: 1mm 6mm; }
         .facts div, .why div { break-inside: avoid; }
-        .why { font-size: 8.5pt; display: grid; grid-template-columns: repeat(auto-fill, minmax(52mm, 1fr)); gap: 0 4mm; }
+        .why { font-size: 8.5pt; line-height: 1.25; }
         .why div { display: flex; gap: 2mm; }
-        .why dt { flex: 0 0 17mm; }
-        .quiet { color: {{Palette.Quiet}}; font-size: 8.5pt; }
+        .why dt { flex: 0 0 18mm; }
+        .quiet { font-weight: 400; color: {{Palette.Quiet}}; font-size: 8.5pt; }
         .state { font-weight: 700; white-space: nowrap; }
         .state-bad { color: {{Palette.Red}}; }
         .state-near { color: {{Palette.Amber}}; }
@@ -60,14 +61,17 @@ internal static class SheetStyle
         .tick { display: inline-flex; gap: 1.5mm; align-items: flex-start; }
         .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: .2mm 0 0; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
         .tick input:checked::after { content: "\2713"; display: block; font: 700 11pt/3.6mm sans-serif; text-align: center; color: {{Palette.Ink}}; }
-        .field { display: inline-flex; align-items: flex-end; gap: 1.5mm; margin: 0 3mm 0 0; max-width: 100%; }
+        .field { display: inline-flex; align-items: flex-end; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
         .field-label { font-size: 8.5pt; color: {{Palette.Quiet}}; }
         .write, .write-short, .write-long { display: inline-block; border-bottom: .8pt solid {{Palette.Ink}}; height: 5.5mm; width: 30mm; }
-        .write-short { width: 15mm; }
+        .write-short { width: 13mm; }
         .write-long { width: 60mm; }
         .steps .step-number, .steps th:first-child { width: 13mm; white-space: nowrap; }
         .steps td:last-child { width: 66mm; }
-        .tasks th:first-child { width: 38mm; }
+        .tasks th:first-child { width: 44mm; }
+        .findings th { white-space: nowrap; }
+        .proof th:first-child, .waste th:first-child { width: 40mm; }
+        .proof td:nth-child(2) { width: 52mm; }
         .tasks td:nth-child(2) { width: 24mm; }
         .mark { font-size: 8pt; font-weight: 400; color: {{Palette.Quiet}}; white-space: nowrap; }
         .do { font-weight: 600; }
