@@ -20,8 +20,8 @@ internal sealed class FactWords
 
     internal string Of(ServiceFact fact, DisplayUnits lead) => fact switch
     {
-        Completion completion => $"{Title(completion.TaskId)}: {Outcome(completion)}",
-        OilChangeRecord record => $"{Title(record.TaskId)}: changed, with its account: {string.Join(", ", record.Events.Select(one => Event(one, lead)).Where(text => text.Length > 0))}",
+        Completion completion => $"{Title(completion.TaskId)} \u2013 {Outcome(completion)}",
+        OilChangeRecord record => $"{Title(record.TaskId)} \u2013 changed, with its account: {string.Join(", ", record.Events.Select(one => Event(one, lead)).Where(text => text.Length > 0))}",
         MeterReading reading => reading.Source switch
         {
             ReadingSource.Dial => "Hour meter read",
@@ -37,8 +37,8 @@ internal sealed class FactWords
         ServiceEvent happened => $"Happened: {happened.Kind}",
         DutyChange duty => duty.Conditions.Count == 0 ? "Duty: ordinary again" : $"Duty: {string.Join(", ", duty.Conditions)}",
         TopUp topUp => $"Topped up {topUp.Fluid}: {Words.InBoth(topUp.Amount.ToString, lead)}",
-        OpeningDuePoint opening => $"{Title(opening.TaskId)}: stated due {Due(opening)} as the record was opened",
-        GridOrigin grid => $"{Title(grid.TaskId)}: counted from this day on, by a fixed grid",
+        OpeningDuePoint opening => $"{Title(opening.TaskId)} \u2013 stated due {Due(opening)} as the record was opened",
+        GridOrigin grid => $"{Title(grid.TaskId)} \u2013 counted from this day on, by a fixed grid",
         ImpellerInspection impeller => $"Impeller looked at: {impeller}",
         AnodeInspection anode => $"Anode looked at: {anode}",
         BucketTest bucket => $"Raw water caught: {Flow(bucket, lead)}",
@@ -48,19 +48,11 @@ internal sealed class FactWords
 
     private string Title(string taskId) => _tasks.TryGetValue(taskId, out ServiceTask? task) ? task.Title : taskId;
 
-    private string Outcome(Completion completion) => completion.Outcome switch
+    private static string Outcome(Completion completion) => completion.Outcome switch
     {
         CompletionOutcome.Passed => "looked at, passed",
         CompletionOutcome.Failed => "looked at, failed",
         _ when completion.ExchangedFraction is decimal fraction => FormattableString.Invariant($"done in part, {fraction * 100:0.#} % exchanged"),
-        _ => _tasks.TryGetValue(completion.TaskId, out ServiceTask? task) ? Done(task.Action) : "done",
-    };
-
-    private static string Done(TaskAction action) => action switch
-    {
-        TaskAction.Replace => "replaced",
-        TaskAction.Clean => "cleaned",
-        TaskAction.Adjust => "adjusted",
         _ => "done",
     };
 

@@ -14,33 +14,44 @@ internal static class Words
 {
     internal static string Iso(LocalDate date) => LocalDatePattern.Iso.Format(date);
 
-    /// <summary>A text in the leading units, with the other ones beside it where they differ.</summary>
+    /// <summary>A text in the leading units, with the words that the other units change beside them: "holds 6.00 L (6.34 US qt) in all".</summary>
     internal static string InBoth(Func<DisplayUnits, string> text, DisplayUnits lead)
     {
-        (string first, string second) = (text(lead), text(Other(lead)));
-        return first == second ? first : $"{first} ({second})";
+        (string first, string second) = (text(lead), text(lead == DisplayUnits.Metric ? DisplayUnits.UsCustomary : DisplayUnits.Metric));
+        if (first == second)
+        {
+            return first;
+        }
+
+        int least = Math.Min(first.Length, second.Length);
+        int before = 0;
+        while (before < least && first[before] == second[before])
+        {
+            before++;
+        }
+
+        before = first.LastIndexOf(' ', Math.Max(0, before - 1), before) + 1;
+        int after = 0;
+        while (after < least - before && first[first.Length - 1 - after] == second[second.Length - 1 - after])
+        {
+            after++;
+        }
+
+        // Whole words only, and the point at the end.
+        int from = first.IndexOf(' ', first.Length - after);
+        after = from >= 0 ? first.Length - from : after > 0 && first[first.Length - 1] == '.' ? 1 : 0;
+        return $"{first.Substring(0, first.Length - after)} ({second.Substring(before, second.Length - after - before)}){first.Substring(first.Length - after)}";
     }
 
     internal static string InBoth(Volume volume, DisplayUnits lead) =>
         InBoth(Figure.Of("volume", volume.Liters, FigureUnit.Liter).ToString, lead);
 
-    internal static string InBoth(Temperature temperature, DisplayUnits lead) =>
-        InBoth(Figure.Of("temperature", temperature.DegreesCelsius, FigureUnit.DegreeCelsius).ToString, lead);
-
-    /// <summary>What was found, and its figures in the other units where they differ.</summary>
-    internal static string InBoth(Finding finding, DisplayUnits lead)
-    {
-        string[] others =
-        [
-            .. finding.Figures.Where(figure => figure.ToString(lead) != figure.ToString(Other(lead))).Select(figure => $"{figure.Name} {figure.ToString(Other(lead))}"),
-        ];
-        return finding.Message(lead) + (others.Length == 0 ? "" : $" ({string.Join(", ", others)})");
-    }
+    internal static string InBoth(Finding finding, DisplayUnits lead) => InBoth(finding.Message, lead);
 
     /// <summary>What to do about it; null when there is nothing to do.</summary>
     internal static string? Remedy(Finding finding, DisplayUnits lead) => finding.Rule.Remedy is null
         ? null
-        : finding.Explain(lead).Lines.Last(line => line.Label == "do").Text;
+        : InBoth(units => finding.Explain(units).Lines.Last(line => line.Label == "do").Text, lead);
 
     internal static string Of(Severity severity) => severity switch
     {
@@ -153,6 +164,4 @@ internal static class Words
         ComplianceVerdict.Missing => "Missing",
         _ => "First on record",
     };
-
-    private static DisplayUnits Other(DisplayUnits lead) => lead == DisplayUnits.Metric ? DisplayUnits.UsCustomary : DisplayUnits.Metric;
 }

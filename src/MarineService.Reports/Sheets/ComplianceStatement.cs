@@ -35,6 +35,7 @@ public static class ComplianceStatement
             "Compliance statement",
             $"{boat.Boat.Name}, {fitted.Specification.Engine.Designation}",
             $"as of {Words.Iso(report.AsOf)}, {Basis(report.Basis)}",
+            "It says what the record shows on that day; where the record is silent, so is this.",
             Guard.Defined(paper),
             Summary(fitted, report),
             Items(report, sources),
@@ -50,7 +51,7 @@ public static class ComplianceStatement
     private static XElement Summary(FittedEngine engine, ComplianceReport report) => SheetFrame.Section("summary", "In short", SheetFrame.Facts("facts",
     [
         ("Engine", (object[])[Html.Words($"{engine.Id}: {engine.Specification.Engine.Designation}"), ", serial number ", engine.Specification.Engine.SerialNumber is string number ? Html.Words(number) : "not stated"]),
-        ("Kept", $"{report.Kept} of {report.Of} that fell due"),
+        ("Kept in all", $"{report.Kept} of {report.Of} that fell due"),
         .. new[] { ComplianceVerdict.Kept, ComplianceVerdict.KeptWithinTolerance, ComplianceVerdict.Exceeded, ComplianceVerdict.CannotBeShown, ComplianceVerdict.Missing, ComplianceVerdict.FirstOnRecord }
             .Select(verdict => (Words.Of(verdict), (object)FormattableString.Invariant($"{report.Items.Count(item => item.Verdict == verdict)}"))),
         ("Exceeded most", report.WorstExcess is ComplianceItem worst ? Html.Words($"{worst.Occurrence.Task.Title}, due {worst.Occurrence.Due}") : "none was exceeded"),
@@ -61,9 +62,14 @@ public static class ComplianceStatement
         "Each service that fell due",
         report.Items.Count == 0
             ? Html.Tag("p", "Nothing fell due, or nothing is on record.")
-            : SheetFrame.Table("items", ["Task", "Verdict", "Due, done, and why the verdict"], report.Items.Select(item => Item(item, sources))));
+            : SheetFrame.Table("items", ["Task", "Verdict", "Due, done, and why the verdict"], report.Items.Select(Item)),
+        Html.Tag(
+            "ul",
+            Html.Class("quiet"),
+            report.Items.Select(item => item.Explain(DisplayUnits.Metric)).SelectMany(why => why.Lines.Where(line => line.Label == "rule").Select(line => (line.Text, why.Citations)))
+                .GroupBy(rule => rule.Text, StringComparer.Ordinal).Select(rule => Html.Tag("li", rule.Key, sources.Mark(rule.First().Citations)))));
 
-    private static XElement Item(ComplianceItem item, SourceList sources)
+    private static XElement Item(ComplianceItem item)
     {
         ServiceOccurrence occurrence = item.Occurrence;
         Explanation why = item.Explain(DisplayUnits.Metric);
@@ -72,12 +78,12 @@ public static class ComplianceStatement
                 Html.Words(occurrence.Task.Title),
                 Html.Tag("br"),
                 Html.Tag("span", Html.Class("quiet"), Html.Words(occurrence.Task.Id), occurrence.IsFirstService ? ", first service" : null)),
-            SheetFrame.Cell(Html.Tag("span", Html.Class($"state {State(item.Verdict)}"), Words.Of(item.Verdict)), sources.Mark(why.Citations)),
+            SheetFrame.Cell(Html.Tag("span", Html.Class($"state {State(item.Verdict)}"), Words.Of(item.Verdict))),
             SheetFrame.Cell(SheetFrame.Facts("why",
             [
-                .. why.Lines.Where(line => line.Label is not "evidence").Select(line => (line.Label, (object)Html.Words(line.Text))),
+                .. why.Lines.Where(line => line.Label is not ("evidence" or "rule")).Select(line => (line.Label, (object)Html.Words(line.Text))),
                 ("shown by", item.Grade is EvidenceGrade grade ? Words.Of(grade) : "no entry"),
-                .. item.Window is { } window ? [("window", (object)$"{Words.Iso(window.From)} to {Words.Iso(window.To)}")] : Array.Empty<(string, object)>(),
+                .. item.Window is { } window && window.From < window.To ? [("window", (object)$"{Words.Iso(window.From)} to {Words.Iso(window.To)}")] : Array.Empty<(string, object)>(),
             ])));
     }
 
@@ -108,6 +114,5 @@ public static class ComplianceStatement
     private static XElement Signed() => SheetFrame.Section(
         "signatures",
         "Stated by",
-        Html.Tag("p", "It says what the record shows on that day, no more; where the record is silent, so is this."),
         Html.Tag("div", Html.Class("signatures"), new[] { "Name", "Date" }.Select(label => Html.Tag("div", SheetFrame.Write(label, "write-long")))));
 }

@@ -39,6 +39,7 @@ public static class Logbook
             "Logbook",
             boat.Boat.Name,
             $"as of {Words.Iso(asOf)}, {log.Entries.Count} entries",
+            "It says what was entered, by whom, and what shows it; no more.",
             Guard.Defined(paper),
             Subject(boat, log, asOf),
             scopes.Select((scope, i) => Entries(boat, log, scope, asOf, lead, i + 1)),

@@ -22,6 +22,7 @@ internal sealed partial class ServiceSheetParts
         "Service sheet",
         $"{_card.Boat.Boat.Name}, {_card.Engine.Specification.Engine.Designation}",
         $"{Words.Iso(_card.Day)} \u00B7 card {_card.Id}",
+        "The engine's own manual outranks this sheet. Stop where something is not as it says here.",
         paper,
         Subject(),
         Why(),

@@ -5,15 +5,15 @@ using MarineService.Reports.Internal;
 
 namespace MarineService.Reports.Sheets;
 
-/// <summary>What every sheet has around it: document head, title, the notice at its foot.</summary>
+/// <summary>What every sheet has around it: document head, title, opening words, the notice at its foot.</summary>
 internal static class SheetFrame
 {
-    internal const string Outranked = "The engine's own manual outranks this sheet.";
+    private const string Outranked = "The engine's own manual outranks this sheet.";
 
     // The reader's program is told as well that nothing may be loaded or run.
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-    internal static Sheet Of(string name, string kind, string about, string detail, Paper paper, params object?[] content)
+    internal static Sheet Of(string name, string kind, string about, string detail, string opening, Paper paper, params object?[] content)
     {
         string title = $"{kind}: {about}";
         XElement head = Html.Tag(
@@ -31,7 +31,7 @@ internal static class SheetFrame
                 Html.Tag("p", Html.Class("kind"), kind),
                 Html.Tag("h1", Html.Words(about)),
                 Html.Tag("p", Html.Class("detail"), Html.Words(detail)),
-                Html.Tag("p", Html.Class("outranked"), Html.Tag("strong", Outranked), " Stop where something is not as it says here.")),
+                Html.Tag("p", Html.Class("opening"), Html.Tag("strong", opening))),
             Html.Tag("main", content),
             Html.Tag("footer", Notice()));
         return new(name, title, Html.Tag("html", Html.Attribute("lang", "en"), head, body));

@@ -25,7 +25,12 @@ internal static class SheetStyle
         .kind { margin: 0; font-weight: 700; letter-spacing: .12em; text-transform: uppercase; font-size: 9pt; color: {{Palette.Quiet}}; }
         h1 { margin: 0; font-size: 22pt; line-height: 1.15; }
         .detail { margin: 0; color: {{Palette.Quiet}}; }
-        .outranked { margin: 2mm 0 0; }
+        .opening { margin: 1.5mm 0 0; }
+        .date { white-space: nowrap; }
+        .log td:nth-child(3) { width: 38mm; }
+        .log td:nth-child(5) { width: 28mm; }
+        .log td:nth-child(6) { width: 40mm; }
+        .items th:first-child { width: 44mm; }
         section { margin: 0 0 4mm; }
         h2 { margin: 0 0 1.5mm; font-size: 12.5pt; line-height: 1.2; break-after: avoid; }
         h3 { margin: 2mm 0 1mm; font-size: 10pt; break-after: avoid; }
@@ -64,7 +69,7 @@ internal static class SheetStyle
         .field { display: inline-flex; align-items: flex-end; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
         .field-label { font-size: 8.5pt; color: {{Palette.Quiet}}; }
         .write, .write-short, .write-long { display: inline-block; border-bottom: .8pt solid {{Palette.Ink}}; height: 5.5mm; width: 30mm; }
-        .write-short { width: 13mm; }
+        .write-short { width: 11mm; }
         .write-long { width: 60mm; }
         .steps .step-number, .steps th:first-child { width: 13mm; white-space: nowrap; }
         .steps td:last-child { width: 66mm; }
