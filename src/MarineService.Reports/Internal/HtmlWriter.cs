@@ -18,12 +18,12 @@ internal static class HtmlWriter
         "dd", "div", "table", "caption", "thead", "tbody", "tr", "svg",
     ];
 
-    /// <summary>The whole page, from the document type on; it ends with a line feed.</summary>
+    /// <summary>The whole page, from the document type on. Nothing follows its last tag: a reader would take even a line feed into the body.</summary>
     internal static string Document(XElement html)
     {
         StringBuilder text = new("<!DOCTYPE html>\n");
         Write(text, html);
-        return text.Append('\n').ToString();
+        return text.ToString();
     }
 
     private static void Write(StringBuilder text, XElement element)

@@ -25,8 +25,12 @@ public sealed class SheetLawTest
 
     /// <summary>What a browser makes of the file, written down again, is the file: nothing was mended, moved or left out.</summary>
     [Law(MaxTest = 30)]
-    public Property EverySheet_IsReadAsItIsWritten() => Prop.ForAll(HostileText.Some, word =>
-        All(Cards.Worded(word)).Concat(Club.Boats.SelectMany(OfClub)).All(IsReadAsWritten).Label(word));
+    public Property EveryWord_IsReadAsItIsWritten() => Prop.ForAll(HostileText.Some, word =>
+        All(Cards.Worded(word)).All(sheet => sheet.ToHtml() == Reread(sheet)).Label(word));
+
+    [Fact]
+    public void EverySheetOfTheClub_IsReadAsItIsWritten() =>
+        Assert.All(Club.Boats.SelectMany(OfClub), sheet => Assert.Equal(sheet.ToHtml(), Reread(sheet)));
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -90,12 +94,7 @@ public sealed class SheetLawTest
     // As HTML shows it: what no document can hold as the replacement character, every end of line as a line feed.
     private static string Shown(string word) => PlainText.Of(word.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'));
 
-    private static bool IsReadAsWritten(Sheet sheet)
-    {
-        string html = sheet.ToHtml();
-        IDocument page = SheetReader.Read(html);
-        return html == $"<!DOCTYPE html>\n{page.DocumentElement.OuterHtml}\n" || SheetReader.Structure(page) == SheetReader.Structure(SheetReader.Read(page.DocumentElement.OuterHtml));
-    }
+    private static string Reread(Sheet sheet) => $"<!DOCTYPE html>\n{SheetReader.Read(sheet).DocumentElement.OuterHtml}";
 
     private static byte[] Bytes(Sheet sheet)
     {
