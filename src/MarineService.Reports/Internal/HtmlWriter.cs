@@ -45,7 +45,7 @@ internal static class HtmlWriter
             text.Append("</").Append(name).Append('>');
         }
 
-        if (EndsLine.Contains(name) && element.Parent?.Name.Namespace == XNamespace.None)
+        if ((isHtml || name == "svg") && EndsLine.Contains(name) && element.Parent?.Name.Namespace == XNamespace.None)
         {
             text.Append('\n');
         }

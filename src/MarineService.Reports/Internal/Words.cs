@@ -30,18 +30,25 @@ internal static class Words
             before++;
         }
 
-        before = first.LastIndexOf(' ', Math.Max(0, before - 1), before) + 1;
+        // Whole words only, and never a unit without its number.
+        before = WordBegins(first, before);
+        while (before > 1 && first[before - 2] is >= '0' and <= '9')
+        {
+            before = WordBegins(first, before - 1);
+        }
+
         int after = 0;
         while (after < least - before && first[first.Length - 1 - after] == second[second.Length - 1 - after])
         {
             after++;
         }
 
-        // Whole words only, and the point at the end.
         int from = first.IndexOf(' ', first.Length - after);
         after = from >= 0 ? first.Length - from : after > 0 && first[first.Length - 1] == '.' ? 1 : 0;
         return $"{first.Substring(0, first.Length - after)} ({second.Substring(before, second.Length - after - before)}){first.Substring(first.Length - after)}";
     }
+
+    private static int WordBegins(string text, int before) => before == 0 ? 0 : text.LastIndexOf(' ', before - 1, before) + 1;
 
     internal static string InBoth(Volume volume, DisplayUnits lead) =>
         InBoth(Figure.Of("volume", volume.Liters, FigureUnit.Liter).ToString, lead);
