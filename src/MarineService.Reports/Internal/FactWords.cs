@@ -11,7 +11,7 @@ namespace MarineService.Reports.Internal;
 /// <summary>What a log's entries say, in a line each. Tasks are named as the data sheet names them; one that it does not know, by its id.</summary>
 internal sealed class FactWords
 {
-    private readonly IReadOnlyDictionary<string, ServiceTask> _tasks;
+    private readonly Dictionary<string, ServiceTask> _tasks;
 
     internal FactWords(IEnumerable<ServiceTask> tasks) =>
         _tasks = tasks.GroupBy(task => task.Id, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);

@@ -5,6 +5,9 @@ namespace MarineService.Reports.Internal;
 /// <summary>Elements of HTML, without a namespace. Text goes in as text: what people wrote never becomes markup.</summary>
 internal static class Html
 {
+    // A reader of HTML takes a carriage return for a line feed.
+    private static readonly string[] LineEnds = ["\r\n", "\r"];
+
     /// <summary>An element with its content: text, elements, attributes, or lists of these. Nulls are left out.</summary>
     internal static XElement Tag(string name, params object?[] content)
     {
@@ -44,7 +47,5 @@ internal static class Html
         }
     }
 
-    // A reader of HTML takes a carriage return for a line feed.
-    private static string Clean(string text) =>
-        PlainText.Of(text.IndexOf('\r') < 0 ? text : text.Replace("\r\n", "\n").Replace('\r', '\n'));
+    private static string Clean(string text) => PlainText.Of(string.Join("\n", text.Split(LineEnds, StringSplitOptions.None)));
 }

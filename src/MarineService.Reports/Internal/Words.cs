@@ -48,8 +48,6 @@ internal static class Words
         return $"{first.Substring(0, first.Length - after)} ({second.Substring(before, second.Length - after - before)}){first.Substring(first.Length - after)}";
     }
 
-    private static int WordBegins(string text, int before) => before == 0 ? 0 : text.LastIndexOf(' ', before - 1, before) + 1;
-
     internal static string InBoth(Volume volume, DisplayUnits lead) =>
         InBoth(Figure.Of("volume", volume.Liters, FigureUnit.Liter).ToString, lead);
 
@@ -171,4 +169,6 @@ internal static class Words
         ComplianceVerdict.Missing => "Missing",
         _ => "First on record",
     };
+
+    private static int WordBegins(string text, int before) => before == 0 ? 0 : text.LastIndexOf(' ', before - 1, before) + 1;
 }

@@ -114,5 +114,5 @@ public static class ComplianceStatement
     private static XElement Signed() => SheetFrame.Section(
         "signatures",
         "Stated by",
-        Html.Tag("div", Html.Class("signatures"), new[] { "Name", "Date" }.Select(label => Html.Tag("div", SheetFrame.Write(label, "write-long")))));
+        SheetFrame.Signatures("Name", "Date"));
 }

@@ -39,11 +39,15 @@ internal static class Distinct
             {
                 "id" => Numbered(attribute.Value, number),
                 "aria-labelledby" or "aria-describedby" => string.Join(" ", attribute.Value.Split(' ').Select(id => ids.Contains(id) ? Numbered(id, number) : id)),
-                "href" when attribute.Value.StartsWith("#", StringComparison.Ordinal) && ids.Contains(attribute.Value.Substring(1)) => Numbered(attribute.Value, number),
-                _ when attribute.Value.StartsWith("url(#", StringComparison.Ordinal) && attribute.Value.EndsWith(")", StringComparison.Ordinal)
-                    && ids.Contains(attribute.Value.Substring(5, attribute.Value.Length - 6)) => $"url(#{Numbered(attribute.Value.Substring(5, attribute.Value.Length - 6), number)})",
+                "href" when Between(attribute.Value, "#", "") is string id && ids.Contains(id) => $"#{Numbered(id, number)}",
+                _ when Between(attribute.Value, "url(#", ")") is string id && ids.Contains(id) => $"url(#{Numbered(id, number)})",
                 _ => attribute.Value,
             };
         }
     }
+
+    private static string? Between(string value, string before, string after) =>
+        value.Length > before.Length + after.Length && value.StartsWith(before, StringComparison.Ordinal) && value.EndsWith(after, StringComparison.Ordinal)
+            ? value.Substring(before.Length, value.Length - before.Length - after.Length)
+            : null;
 }

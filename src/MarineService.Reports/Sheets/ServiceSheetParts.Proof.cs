@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using MarineService.Core;
 using MarineService.Core.Jobs;
 using MarineService.Core.Procedures;
 using MarineService.Reports.Internal;
@@ -93,9 +92,6 @@ internal sealed partial class ServiceSheetParts
     private static XElement Signatures() => SheetFrame.Section(
         "signatures",
         "Signed",
-        Html.Tag(
-            "div",
-            Html.Class("signatures"),
-            new[] { "Done by", "Date", "Checked by", "Date" }.Select(label => Html.Tag("div", SheetFrame.Write(label, "write-long")))),
+        SheetFrame.Signatures("Done by", "Date", "Checked by", "Date"),
         Html.Tag("p", Html.Class("quiet"), "Keep the receipts for oil and filters and a photograph of the dial with this sheet."));
 }

@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using MarineService.Core;
-using MarineService.Core.Jobs;
 using MarineService.Core.Procedures;
 using MarineService.Reports.Internal;
 

@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using MarineService.Core;
 using MarineService.Core.Internal;
 using MarineService.Reports.Internal;
 
@@ -76,6 +75,9 @@ internal static class SheetFrame
     /// <summary>A line to write on, with what belongs on it said below or before.</summary>
     internal static XElement Write(string label, string @class = "write") => Html.Tag(
         "span", Html.Class("field"), Html.Tag("span", Html.Class("field-label"), label), " ", Html.Tag("span", Html.Class(@class)));
+
+    internal static XElement Signatures(params IEnumerable<string> labels) => Html.Tag(
+        "div", Html.Class("signatures"), labels.Select(label => Html.Tag("div", Write(label, "write-long"))));
 
     /// <summary>What is not known, and what would settle it.</summary>
     internal static XElement Missing(IEnumerable<string> missing) => Html.Tag(

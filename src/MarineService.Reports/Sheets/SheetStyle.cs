@@ -100,7 +100,13 @@ internal static class SheetStyle
         .signatures .write-long { width: 55mm; height: 9mm; }
         footer { border-top: 1pt solid {{Palette.Ink}}; padding-top: 2mm; font-size: 9pt; break-inside: avoid; }
         @media print { body { max-width: none; padding: 0; } }
-        @media screen and (max-width: 600px) { td, tbody th { padding: 1mm; } .steps td:last-child { width: 38%; } .write, .write-long { width: 100%; } }
+        @media screen and (max-width: 600px) {
+          thead { display: none; }
+          table, tbody, tr, tbody th, td { display: block; width: auto !important; border: 0; padding: .5mm 0; }
+          tr { border-top: .8pt solid {{Palette.Ink}}; padding: 1.5mm 0; }
+          .columns { columns: 1; }
+          .signatures { grid-template-columns: 1fr; }
+        }
 
         """;
 }
