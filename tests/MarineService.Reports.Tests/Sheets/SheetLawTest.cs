@@ -2,7 +2,6 @@ using System.Globalization;
 using AngleSharp.Dom;
 using FsCheck;
 using FsCheck.Fluent;
-using MarineService.Core;
 using MarineService.Core.Tests;
 using MarineService.Reports.Internal;
 using MarineService.Reports.Sheets;
