@@ -27,7 +27,7 @@ public sealed class PaletteTest
         Assert.True(Contrast("#777777", "#ffffff") < 4.5);
     }
 
-    private static double Contrast(string one, string other)
+    internal static double Contrast(string one, string other)
     {
         (double a, double b) = (Luminance(one), Luminance(other));
         return (Math.Max(a, b) + 0.05) / (Math.Min(a, b) + 0.05);

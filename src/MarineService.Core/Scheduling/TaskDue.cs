@@ -113,6 +113,19 @@ public sealed partial class TaskDue
         ? _history.Meter.DialAt(hours)
         : Answer.NotKnown<EngineHours>("The task has no due hours.");
 
+    /// <summary>The engine's hours in all on the day that was asked about; not known before the first reading.</summary>
+    public Answer<HoursEstimate> HoursNow => _now is null
+        ? Answer.NotKnown<HoursEstimate>("A meter reading.")
+        : Answer.Known(_now);
+
+    /// <summary>What the dial of the present meter shows then, as far as the readings tell; not known before the first reading.</summary>
+    public Answer<EngineHours> DialNow => _now is null
+        ? Answer.NotKnown<EngineHours>("A meter reading.")
+        : _history.Meter.DialAt(_now.Estimate);
+
+    /// <summary>The day of the last meter reading; null when there is none.</summary>
+    public LocalDate? LastReading => _history.Meter.LastReadingDate;
+
     /// <summary>When it is expected to fall due: both limbs, which one comes first, and the range by past seasons. Worked out when asked for.</summary>
     public DueForecast Forecast => _forecast ??= new(this, _history.Use);
 
