@@ -77,7 +77,7 @@ internal static class SchedulingWire
             return null;
         }
 
-        TaskParts parts = new();
+        ServiceTask.Parts parts = default;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -107,11 +107,11 @@ internal static class SchedulingWire
         }
 
         json.Require(TaskMembers, seen, 0, 2);
-        return CheckTask(ref json, seen, parts) ? parts.Build() : null;
+        return CheckTask(ref json, seen, in parts) ? parts.Build() : null;
     }
 
     // What one member says about another; the schema says the same.
-    private static bool CheckTask(ref JsonCursor json, ulong seen, TaskParts parts)
+    private static bool CheckTask(ref JsonCursor json, ulong seen, in ServiceTask.Parts parts)
     {
         int before = json.FaultCount;
         bool Has(int member) => (seen & (1UL << member)) != 0;

@@ -1,4 +1,3 @@
-using System.Collections.ObjectModel;
 using MarineService.Core.Internal;
 
 namespace MarineService.Core.Scheduling;
@@ -106,19 +105,7 @@ public sealed partial class ServiceTask
     /// <exception cref="ArgumentException"><paramref name="condition"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factorRatio"/> is outside its range.</exception>
     public ServiceTask WithSevereDuty(string condition, decimal factorRatio) =>
-        WithSevereDuty([new(Guard.NotBlank(condition), Guard.InRange(factorRatio, 0.01m, 1m, "(ratio)"))]);
-
-    /// <summary>All conditions at once, so that a long list is copied once.</summary>
-    internal ServiceTask WithSevereDuty(IReadOnlyList<KeyValuePair<string, decimal>> conditions)
-    {
-        Dictionary<string, decimal> factors = new(StringComparer.Ordinal);
-        foreach (KeyValuePair<string, decimal> factor in SevereDuty.Concat(conditions))
-        {
-            factors[factor.Key] = factor.Value;
-        }
-
-        return new(this) { SevereDuty = new ReadOnlyDictionary<string, decimal>(factors) };
-    }
+        new(this) { SevereDuty = FactorsOf(SevereDuty.Append(new(Guard.NotBlank(condition), Guard.InRange(factorRatio, 0.01m, 1m, "(ratio)")))) };
 
     /// <summary>A copy that names where its interval comes from.</summary>
     /// <param name="source">The source.</param>

@@ -53,7 +53,7 @@ public sealed class TaskPlan
     internal static IReadOnlyList<ListFault> Check(IReadOnlyList<ServiceTask> tasks)
     {
         List<ListFault> faults = [];
-        Dictionary<string, int> index = new(StringComparer.Ordinal);
+        Dictionary<string, int> index = new(tasks.Count, StringComparer.Ordinal);
         for (int i = 0; i < tasks.Count; i++)
         {
             if (index.ContainsKey(tasks[i].Id))
@@ -119,5 +119,5 @@ public sealed class TaskPlan
     }
 
     private static int[] Included(ServiceTask task, Dictionary<string, int> index) =>
-        [.. task.Includes.Where(index.ContainsKey).Select(id => index[id])];
+        task.Includes.Count == 0 ? [] : [.. task.Includes.Where(index.ContainsKey).Select(id => index[id])];
 }
