@@ -74,14 +74,14 @@ public sealed class UseChartTest
     {
         Drawing drawing = UseChart.Of(History, Due);
         string words = Pictures.Words(drawing);
-        Assert.All(Due.Tasks, task => Assert.Contains(task.TaskId, words));
-        Assert.All(Due.Tasks, task => Assert.Contains(task.TaskId, drawing.Description));
+        Assert.All(Due.Tasks, task => Assert.Contains(task.TaskId, words, StringComparison.Ordinal));
+        Assert.All(Due.Tasks, task => Assert.Contains(task.TaskId, drawing.Description, StringComparison.Ordinal));
         XElement[] diamonds = [.. Pictures.ByClass(drawing, "due-point").Elements().Where(one => one.Attribute("data-task") is not null)];
         Assert.Equal(
             Due.Tasks.Where(task => task.Forecast.Expected is not null).Select(task => task.TaskId).OrderBy(id => id, StringComparer.Ordinal),
             diamonds.Select(one => (string)one.Attribute("data-task")!).OrderBy(id => id, StringComparer.Ordinal));
         Assert.All(diamonds, one => Assert.Equal(LocalDatePattern.Iso.Format(Due[(string)one.Attribute("data-task")!].Forecast.Expected!.Value), (string)one.Attribute("data-date")!));
-        Assert.All(History.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), words));
+        Assert.All(History.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), words, StringComparison.Ordinal));
         Pictures.AssertTextStaysInside(drawing);
     }
 
@@ -89,9 +89,9 @@ public sealed class UseChartTest
     public void Of_NoReading_SaysWhatIsMissing()
     {
         ServiceHistory none = ServiceHistory.Of(HourMeter.Plain, [], Club.Today);
-        Assert.Contains("Missing: two meter readings", UseChart.Of(none, Due).Description);
+        Assert.Contains("Missing: two meter readings", UseChart.Of(none, Due).Description, StringComparison.Ordinal);
         ServiceHistory one = ServiceHistory.Of(HourMeter.Plain, [MeterReading.Of(new LocalDate(2026, 9, 1), EngineHours.FromHours(412m))], Club.Today);
-        Assert.Contains("Forecast not known", UseChart.Of(one).Description);
+        Assert.Contains("Forecast not known", UseChart.Of(one).Description, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -50,10 +50,10 @@ public sealed class ViscosityChartTest
         Drawing drawing = ViscosityChart.Of(Season.Selection, Measured, Nights, units);
         string words = Pictures.Words(drawing);
         OilVerdict verdict = Season.Selection.Judge(Measured);
-        Assert.All(verdict.Grade.Limits, limit => Assert.Contains(limit.ToString(units), words));
-        Assert.Contains($"decides: {verdict.Grade.DecidedBy.ToString(units)}", words);
-        Assert.All(Season.Selection.Findings.Concat(verdict.Findings), finding => Assert.Contains(finding.Message(units), words));
-        Assert.All(Season.Selection.Findings.Concat(verdict.Findings), finding => Assert.Contains(finding.Message(units), drawing.Description));
+        Assert.All(verdict.Grade.Limits, limit => Assert.Contains(limit.ToString(units), words, StringComparison.Ordinal));
+        Assert.Contains($"decides: {verdict.Grade.DecidedBy.ToString(units)}", words, StringComparison.Ordinal);
+        Assert.All(Season.Selection.Findings.Concat(verdict.Findings), finding => Assert.Contains(finding.Message(units), words, StringComparison.Ordinal));
+        Assert.All(Season.Selection.Findings.Concat(verdict.Findings), finding => Assert.Contains(finding.Message(units), drawing.Description, StringComparison.Ordinal));
         Pictures.AssertTextStaysInside(drawing);
     }
 
@@ -61,8 +61,8 @@ public sealed class ViscosityChartTest
     public void Of_OilWithoutDataSheet_SaysItsLineIsNotKnown()
     {
         Drawing drawing = ViscosityChart.Of(Season.Selection, LabelledOil.Of("15W-40"));
-        Assert.Contains("the oil's own line is not known", Pictures.Words(drawing));
-        Assert.Contains("Missing: its viscosities at 40 °C and 100 °C", drawing.Description);
+        Assert.Contains("the oil's own line is not known", Pictures.Words(drawing), StringComparison.Ordinal);
+        Assert.Contains("Missing: its viscosities at 40 °C and 100 °C", drawing.Description, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -3,7 +3,6 @@ using System.Xml.Linq;
 using MarineService.Core;
 using MarineService.Core.Belts;
 using MarineService.Reports.Drawings;
-using MarineService.Reports.Internal;
 using UnitsNet;
 
 namespace MarineService.Reports.Tests.Drawings;
@@ -62,12 +61,12 @@ public sealed class BeltDrawingTest
             string words = Pictures.Words(drawing);
             foreach (Finding finding in seen.Findings)
             {
-                Assert.Contains(finding.Message(units), drawing.Description);
-                Assert.Contains(finding.Message(units), words);
-                Assert.Contains(finding.Code, words);
+                Assert.Contains(finding.Message(units), drawing.Description, StringComparison.Ordinal);
+                Assert.Contains(finding.Message(units), words, StringComparison.Ordinal);
+                Assert.Contains(finding.Code, words, StringComparison.Ordinal);
             }
 
-            Assert.Contains("seen from the pulley end", drawing.Title);
+            Assert.Contains("seen from the pulley end", drawing.Title, StringComparison.Ordinal);
             Pictures.AssertTextStaysInside(drawing);
         }
     }
@@ -119,7 +118,7 @@ public sealed class BeltDrawingTest
         BeltExamination seen = Examine(Drive.ReadRouting("crank, raw-water pump, alternator, circulating pump(back), steering pump, idler(back)").Value);
         Drawing drawing = BeltDrawing.Of(seen);
         string words = Pictures.Words(drawing);
-        Assert.All(seen.Comparison.Value.Edits, edit => Assert.Contains(edit.ToString(), words));
+        Assert.All(seen.Comparison.Value.Edits, edit => Assert.Contains(edit.ToString(), words, StringComparison.Ordinal));
         Assert.NotEmpty(Pictures.ByClass(drawing, "mark"));
         Assert.Single(Pictures.ByClass(drawing, "should-lie"));
     }
@@ -130,7 +129,7 @@ public sealed class BeltDrawingTest
         BeltDrive inside = BeltDrive.SeenFromPulleyEnd(Sense.Clockwise)
             .Grooved("crank", 0, 0, 200).Grooved("small", 10, 0, 60).Build();
         Drawing drawing = BeltDrawing.Of(inside.Route("crank", "small"), DisplayUnits.Metric);
-        Assert.Contains("Its way is not known", Pictures.Words(drawing));
+        Assert.Contains("Its way is not known", Pictures.Words(drawing), StringComparison.Ordinal);
         Assert.Empty(Pictures.ByClass(drawing, "belt"));
     }
 

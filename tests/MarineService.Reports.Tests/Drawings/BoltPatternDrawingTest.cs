@@ -27,8 +27,8 @@ public sealed class BoltPatternDrawingTest
         Assert.Equal(Fit.Cover.HoleCount, goIn.Length);
         Assert.Equal(held.Goes, goIn.All(one => one));
         Assert.Equal(held.Goes, goIn[held.WorstHole - 1]);
-        Assert.All(held.Findings.Concat(Fit.Findings), finding => Assert.Contains(finding.Message(DisplayUnits.Metric), Pictures.Words(drawing)));
-        Assert.All(held.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), drawing.Description));
+        Assert.All(held.Findings.Concat(Fit.Findings), finding => Assert.Contains(finding.Message(DisplayUnits.Metric), Pictures.Words(drawing), StringComparison.Ordinal));
+        Assert.All(held.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), drawing.Description, StringComparison.Ordinal));
         Pictures.AssertTextStaysInside(drawing);
     }
 
@@ -58,9 +58,9 @@ public sealed class BoltPatternDrawingTest
         BoltPattern even = BoltPattern.EvenlySpaced(Length.FromMillimeters(34), 6);
         CoverFit fit = even.Fit(even, ScrewClearance.OnTappedHole(Length.FromMillimeters(5.5), Length.FromMillimeters(5)), CoverLocation.Centered, 1);
         string words = Pictures.Words(BoltPatternDrawing.Of(fit));
-        Assert.Contains("hole 1 on 1: fits, and belongs so", words);
-        Assert.Contains("hole 1 on 2: fits, but is wrong", words);
-        Assert.All(fit.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), words));
+        Assert.Contains("hole 1 on 1: fits, and belongs so", words, StringComparison.Ordinal);
+        Assert.Contains("hole 1 on 2: fits, but is wrong", words, StringComparison.Ordinal);
+        Assert.All(fit.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), words, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -69,7 +69,7 @@ public sealed class BoltPatternDrawingTest
         CoverFit fit = Fit.Block.Fit(BoltPattern.EvenlySpaced(Length.FromMillimeters(34), 5), Fit.Clearance);
         Drawing drawing = BoltPatternDrawing.Of(fit);
         Assert.Single(Pictures.ByClass(drawing, "pattern"));
-        Assert.All(fit.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), drawing.Description));
+        Assert.All(fit.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.Metric), drawing.Description, StringComparison.Ordinal));
     }
 
     [Fact]

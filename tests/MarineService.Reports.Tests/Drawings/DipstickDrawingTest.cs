@@ -38,8 +38,8 @@ public sealed class DipstickDrawingTest
     public void Of_DrainedEngine_SaysTheLevelIsBelowTheStick()
     {
         Drawing drawing = DipstickDrawing.Of(OilChange.Begin(Sump, DipstickReading.OfRange(0.6)).Drained(Liters(5.5, 70)));
-        Assert.Contains("below the stick", Pictures.Words(drawing));
-        Assert.Contains("Next pour not known", drawing.Description);
+        Assert.Contains("below the stick", Pictures.Words(drawing), StringComparison.Ordinal);
+        Assert.Contains("Next pour not known", drawing.Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -47,8 +47,8 @@ public sealed class DipstickDrawingTest
     {
         OilChange change = OilChange.BeginWithoutReading(Sump);
         Drawing drawing = DipstickDrawing.Of(change);
-        Assert.Contains("Level not known", Pictures.Words(drawing));
-        Assert.All(change.Estimate.Missing, missing => Assert.Contains(missing, drawing.Description));
+        Assert.Contains("Level not known", Pictures.Words(drawing), StringComparison.Ordinal);
+        Assert.All(change.Estimate.Missing, missing => Assert.Contains(missing, drawing.Description, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -57,8 +57,8 @@ public sealed class DipstickDrawingTest
         FluidBalance balance = Poured.Poured(Liters(0.4, 15)).Settled(DipstickReading.OfRange(1.12)).Balance();
         Assert.NotEmpty(balance.Findings);
         Drawing drawing = DipstickDrawing.Of(balance, DisplayUnits.UsCustomary);
-        Assert.All(balance.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.UsCustomary), Pictures.Words(drawing)));
-        Assert.All(balance.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.UsCustomary), drawing.Description));
+        Assert.All(balance.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.UsCustomary), Pictures.Words(drawing), StringComparison.Ordinal));
+        Assert.All(balance.Findings, finding => Assert.Contains(finding.Message(DisplayUnits.UsCustomary), drawing.Description, StringComparison.Ordinal));
     }
 
     [Fact]

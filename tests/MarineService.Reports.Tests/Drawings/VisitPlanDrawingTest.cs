@@ -38,7 +38,7 @@ public sealed class VisitPlanDrawingTest
             XElement band = year.Elements().First(one => one.Name.LocalName == "rect");
             double share = (date.DayOfYear - 1) / (DateTime.IsLeapYear(date.Year) ? 366.0 : 365.0);
             double x = (double)band.Attribute("x")! + ((double)band.Attribute("width")! * share);
-            Assert.Equal(x, double.Parse(((string)visit.Elements().First().Attribute("d")!).Split(' ')[0].Substring(1), System.Globalization.CultureInfo.InvariantCulture), 0.02);
+            Assert.Equal(x, double.Parse(((string)visit.Elements().First().Attribute("d")!).Split(' ', 'M')[1], System.Globalization.CultureInfo.InvariantCulture), 0.02);
         }
     }
 
@@ -49,8 +49,8 @@ public sealed class VisitPlanDrawingTest
         string words = Pictures.Words(drawing);
         foreach (VisitItem item in Plan.Visits.SelectMany(visit => visit.Items))
         {
-            Assert.Contains(item.ToString(), words);
-            Assert.Contains(item.ToString(), drawing.Description);
+            Assert.Contains(item.ToString(), words, StringComparison.Ordinal);
+            Assert.Contains(item.ToString(), drawing.Description, StringComparison.Ordinal);
         }
 
         Pictures.AssertTextStaysInside(drawing);
