@@ -38,7 +38,10 @@ public sealed partial class JobCard
     /// <summary>The card for a planned visit.</summary>
     /// <param name="boat">The boat and its engines.</param>
     /// <param name="log">What was read and done.</param>
-    /// <param name="visit">The visit; tasks of other engines and of the boat itself are left out.</param>
+    /// <param name="visit">
+    /// The visit, its tasks named as <see cref="RepeatedTask.Of"/> names them: by their id, behind the engine's and a slash unless that is
+    /// "main". Tasks of other engines and of the boat itself are left out.
+    /// </param>
     /// <param name="conditions">Weather and boat; not stated when null.</param>
     /// <param name="book">Which procedure does which task; the usual ones when null.</param>
     /// <param name="engine">The engine's id in the boat.</param>
@@ -189,7 +192,6 @@ public sealed partial class JobCard
 
     private static FittedEngine Fitted(BoatSpecification boat, string engine)
     {
-        Guard.NotNull(boat);
         Guard.NotNull(engine);
         return boat.Engines.FirstOrDefault(one => one.Id == engine) ?? throw new KeyNotFoundException($"{boat} has no engine '{engine}'.");
     }

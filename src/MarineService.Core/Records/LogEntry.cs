@@ -1,4 +1,5 @@
 using MarineService.Core.Internal;
+using MarineService.Core.Scheduling;
 using NodaTime;
 
 namespace MarineService.Core.Records;
@@ -8,7 +9,7 @@ namespace MarineService.Core.Records;
 public sealed class LogEntry
 {
     /// <summary>The engine that an entry concerns when nothing else is said.</summary>
-    public const string MainEngine = "main";
+    public const string MainEngine = DueList.MainScope;
 
     private LogEntry(ServiceFact? fact, LocalDate date) => (Fact, Date) = (fact, date);
 

@@ -8,6 +8,9 @@ namespace MarineService.Core.Scheduling;
 /// <summary>Every task of an engine or a boat on one day: when it is due, which limb governs, how urgent it is, and why.</summary>
 public sealed class DueList
 {
+    // The engine that tasks belong to when nothing else is said.
+    internal const string MainScope = "main";
+
     private readonly TaskDue[] _tasks;
 
     private DueList(LocalDate today, TaskDue[] tasks, IReadOnlyList<Finding> findings) =>
@@ -63,7 +66,7 @@ public sealed class DueList
     /// <returns>The due list of the history's day.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="scope"/> is blank.</exception>
-    public static DueList Evaluate(TaskPlan plan, ServiceHistory history, string scope = "main")
+    public static DueList Evaluate(TaskPlan plan, ServiceHistory history, string scope = MainScope)
     {
         Guard.NotNull(plan);
         Guard.NotNull(history);

@@ -62,7 +62,7 @@ public sealed partial class TaskDue
     public DuePoint IntervalDue => new(_intervalDue);
 
     /// <summary>How a visit plan names it: behind the scope and a slash unless that is "main".</summary>
-    internal string VisitId => Scope == "main" ? TaskId : $"{Scope}/{TaskId}";
+    internal string VisitId => Scope == DueList.MainScope ? TaskId : $"{Scope}/{TaskId}";
 
     internal DueAt IntervalAt => _intervalDue;
 
