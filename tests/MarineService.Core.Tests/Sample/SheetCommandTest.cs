@@ -1,3 +1,5 @@
+using MarineService.Core.Tests.Architecture;
+
 namespace MarineService.Core.Tests.Sample;
 
 /// <summary>What people look at, as files in a folder; what stands in them is tested where they are made.</summary>
@@ -21,6 +23,11 @@ public sealed class SheetCommandTest : IDisposable
         Assert.All(["belt.svg", "bolt-pattern.svg", "use.svg"], picture => Assert.StartsWith("<svg", Read("out", picture), StringComparison.Ordinal));
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", Read("out", "service-calendar.ics"), StringComparison.Ordinal);
         Assert.Contains("BEGIN:VEVENT", Read("out", "service-calendar.ics"), StringComparison.Ordinal);
+
+        // To make the pictures of the documents anew: RowingClub sheet Curlew --into FOLDER, and copy the drawings to docs/pictures.
+        string pictures = Path.Combine(Repository.Root, "docs", "pictures");
+        Assert.Equal(Kinds.Where(kind => kind.EndsWith(".svg", StringComparison.Ordinal)).Order(StringComparer.Ordinal), Directory.EnumerateFiles(pictures).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.All(Directory.EnumerateFiles(pictures), picture => Assert.Equal(File.ReadAllText(picture), Read("out", Path.GetFileName(picture))));
     }
 
     [Fact]
