@@ -69,7 +69,7 @@ internal sealed class SheetFolder
             .. Covers(engine.Specification),
             .. nights.Any(night => night.Date >= launch.Today) && OilCommand.Season(launch, engine, null, nights) is OilSeason season
                 ? [Oil(season.Selection, launch.Today, nights)]
-                : Array.Empty<Drawing>(),
+                : card?.Oil is { Choice.IsKnown: true } oil ? [Oil(oil.Choice.Value, launch.Today, [])] : Array.Empty<Drawing>(),
             .. latest is null ? Array.Empty<Drawing>() : [DipstickDrawing.Of(latest, _units)],
             UseChart.Of(launch.Log.History(engine.Specification, launch.Today, engine.Id), launch.Log.DueList(engine.Specification, launch.Today, engine.Id), units: _units),
             .. plan.IsKnown ? [VisitPlanDrawing.Of(plan.Value, planner)] : Array.Empty<Drawing>(),

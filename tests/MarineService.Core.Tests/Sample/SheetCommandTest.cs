@@ -45,7 +45,7 @@ public sealed class SheetCommandTest : IDisposable
 
     /// <summary>A sheet for spring knows the season's oil when it is told the weather, and says so when it is not.</summary>
     [Theory]
-    [InlineData("--coldest -4 --hottest 24 --units us --paper letter", "24.8", "size: letter")]
+    [InlineData("--coldest -4C --hottest 24C --units us --paper letter", "24.8", "size: letter")]
     [InlineData("", "Not known: settle this before you start", "size: A4", "--paper a4")]
     public void Sheet_HoldsWhatTheCardHolds(string weather, string expected, string paper, string more = "")
     {
