@@ -10,7 +10,7 @@ public sealed class BeltAllocationTest
     {
         BeltRouting routing = Layouts.Routing("S07");
         double sum = 0;
-        Assert.Equal(0, Bytes(() =>
+        Assert.Equal(0, Allocation.Of(() =>
         {
             routing.TryGetPitchLength(out double length);
             sum += length;
@@ -23,7 +23,7 @@ public sealed class BeltAllocationTest
     {
         BeltRouting routing = Layouts.Routing("S07");
         StopGeometry[] stops = new StopGeometry[7];
-        Assert.Equal(0, Bytes(() => routing.TryGetGeometry(stops, out _)));
+        Assert.Equal(0, Allocation.Of(() => routing.TryGetGeometry(stops, out _)));
     }
 
     [Fact]
@@ -31,22 +31,6 @@ public sealed class BeltAllocationTest
     {
         BeltRouting routing = Layouts.Routing("S07");
         StopGeometry[] stops = new StopGeometry[7];
-        Assert.Equal(0, Bytes(() => RoutingExaminer.Closes(routing.Circles, [], routing.ExpectedTurningNumber, stops, out _)));
-    }
-
-    private static long Bytes(Action action)
-    {
-        for (int i = 0; i < 50; i++)
-        {
-            action();
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 1000; i++)
-        {
-            action();
-        }
-
-        return GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.Equal(0, Allocation.Of(() => RoutingExaminer.Closes(routing.Circles, [], routing.ExpectedTurningNumber, stops, out _)));
     }
 }

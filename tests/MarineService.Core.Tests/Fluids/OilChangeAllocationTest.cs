@@ -48,26 +48,15 @@ public sealed class OilChangeAllocationTest
     {
         OilDensity oil = OilDensity.Typical;
         double sum = 0;
-        oil.VolumeCorrectionRatio(15);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int celsius = 0; celsius < 100; celsius++)
+        Assert.Equal(0, Allocation.Of(() =>
         {
-            sum += oil.VolumeCorrectionRatio(celsius);
-        }
-
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+            for (int celsius = 0; celsius < 100; celsius++)
+            {
+                sum += oil.VolumeCorrectionRatio(celsius);
+            }
+        }));
         Assert.True(sum > 0);
     }
 
-    private static long Bytes(Func<object> act)
-    {
-        for (int i = 0; i < 50; i++)
-        {
-            GC.KeepAlive(act());
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        GC.KeepAlive(act());
-        return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
+    private static long Bytes(Func<object> act) => Allocation.Of(() => GC.KeepAlive(act()));
 }

@@ -41,16 +41,5 @@ public sealed class OilAllocationTest
         Assert.Equal(ten, all);
     }
 
-    /// <summary>Exact bytes of one call, after the code has been compiled and its caches filled.</summary>
-    private static long BytesOf<T>(Func<T> call)
-    {
-        for (int i = 0; i < 50; i++)
-        {
-            call();
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        call();
-        return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
+    private static long BytesOf<T>(Func<T> call) => Allocation.Of(() => call());
 }

@@ -27,24 +27,11 @@ public sealed class DueListAllocationTest
     {
         TaskState state = default;
         TaskVerdict verdict = default;
-        _ = new TaskDue(plan.Tasks[0], "main", in state, history, in verdict);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        _ = new TaskDue(plan.Tasks[0], "main", in state, history, in verdict);
-        return GC.GetAllocatedBytesForCurrentThread() - before;
+        return Allocation.Of(() => GC.KeepAlive(new TaskDue(plan.Tasks[0], "main", in state, history, in verdict)));
     }
 
     private static TaskPlan Plan(int tasks) =>
         TaskPlan.Of(Enumerable.Range(0, tasks).Select(i => ServiceTask.Replace($"task-{i}", RandomHistory.Both(100, 12))));
 
-    private static long Bytes(TaskPlan plan, ServiceHistory history)
-    {
-        for (int i = 0; i < 3; i++)
-        {
-            DueList.Evaluate(plan, history);
-        }
-
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        DueList.Evaluate(plan, history);
-        return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
+    private static long Bytes(TaskPlan plan, ServiceHistory history) => Allocation.Of(() => DueList.Evaluate(plan, history));
 }
