@@ -21,7 +21,7 @@ internal static class BeltLegend
             ("two rings: grooved pulley", [Svg.Circle(18, 0, 9, Stroke.Of(Palette.Ink, 1.4).Filled(Palette.Tint)), Svg.Circle(18, 0, 5, Stroke.Of(Palette.Ink, 0.8))]),
             ("sense in which a pulley turns", [.. Arrow.Round(18, 8, 15, -Math.PI * 0.85, Math.PI * 0.7, 10, Stroke.Of(Palette.Blue, 2.4), Palette.Blue)]),
             ("no comb: the belt's back", [Svg.Line(0, 0, 36, 0, Stroke.Of(Palette.Ink, 4))]),
-            ("one ring: smooth pulley; dashed: the belt does not come to it", [Svg.Circle(9, 0, 8, Stroke.Of(Palette.Ink, 1.4).Filled(Palette.Tint)), Svg.Circle(28, 0, 8, Stroke.Of(Palette.Quiet, 1.4).Dashed("5 3"))]),
+            ("one ring: smooth; dashed: no belt on it", [Svg.Circle(9, 0, 8, Stroke.Of(Palette.Ink, 1.4).Filled(Palette.Tint)), Svg.Circle(28, 0, 8, Stroke.Of(Palette.Quiet, 1.4).Dashed("5 3"))]),
             withShould
                 ? ("dots: where the belt should lie", [Svg.Line(0, 0, 36, 0, Stroke.Of(Palette.Blue, 2.2).Dashed("1.5 5"))])
                 : ("what was found there: see its number below", [Notes.Mark(8, 0, 1, Severity.Act), Notes.Mark(28, 0, 2, Severity.Advice)]),

@@ -93,17 +93,22 @@ internal sealed class BeltPath
 
     private void AddArc(SvgPath path, in StopGeometry stop)
     {
-        // One arc of nearly a full turn would be ambiguous in two decimals: two halves never are.
+        // In parts of a quarter turn at most: where an arc comes near to half a turn, two decimals no longer say where its middle is.
         double sign = stop.TurnsCounterClockwise ? 1 : -1;
         double start = Math.Atan2(stop.EntryYMm - stop.CenterYMm, stop.EntryXMm - stop.CenterXMm);
-        double half = start + (sign * stop.WrapRadians / 2);
         double radius = stop.PitchRadiusMm * _frame.Scale;
-        path.Arc(
-            radius,
-            large: false,
-            clockwise: !stop.TurnsCounterClockwise,
-            _frame.X(stop.CenterXMm + (stop.PitchRadiusMm * Math.Cos(half))),
-            _frame.Y(stop.CenterYMm + (stop.PitchRadiusMm * Math.Sin(half))));
+        int parts = Math.Max(1, (int)Math.Ceiling(stop.WrapRadians / (Math.PI / 2)));
+        for (int part = 1; part < parts; part++)
+        {
+            double angle = start + (sign * stop.WrapRadians * part / parts);
+            path.Arc(
+                radius,
+                large: false,
+                clockwise: !stop.TurnsCounterClockwise,
+                _frame.X(stop.CenterXMm + (stop.PitchRadiusMm * Math.Cos(angle))),
+                _frame.Y(stop.CenterYMm + (stop.PitchRadiusMm * Math.Sin(angle))));
+        }
+
         path.Arc(radius, large: false, clockwise: !stop.TurnsCounterClockwise, _frame.X(stop.ExitXMm), _frame.Y(stop.ExitYMm));
     }
 
