@@ -24,7 +24,7 @@ internal static class BeltLegend
             ("one ring: smooth; dashed: no belt on it", [Svg.Circle(9, 0, 8, Stroke.Of(Palette.Ink, 1.4).Filled(Palette.Tint)), Svg.Circle(28, 0, 8, Stroke.Of(Palette.Quiet, 1.4).Dashed("5 3"))]),
             withShould
                 ? ("dots: where the belt should lie", [Svg.Line(0, 0, 36, 0, Stroke.Of(Palette.Blue, 2.2).Dashed("1.5 5"))])
-                : ("what was found there: see its number below", [Notes.Mark(8, 0, 1, Severity.Act), Notes.Mark(28, 0, 2, Severity.Advice)]),
+                : ("what was found there: see its number below", [Notes.Mark(6, 0, 1, Severity.Act), Notes.Mark(30, 0, 2, Severity.Advice)]),
         ];
         XElement legend = Svg.Group("legend");
         for (int i = 0; i < signs.Length; i++)

@@ -61,7 +61,7 @@ internal sealed class BeltPlaces
         (string Subject, List<Finding> Findings)[] rest = [.. _places.Where(place => !IsShown(place.Subject))];
         if (number > 0 && rest.Length > 0)
         {
-            notes.Gap(2).Paragraph("Not of one place:", bold: true);
+            notes.Gap(2).Paragraph("Not to be shown at one place:", bold: true);
         }
 
         foreach ((_, List<Finding> findings) in rest)

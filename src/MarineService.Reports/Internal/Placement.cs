@@ -57,7 +57,7 @@ internal sealed class Placement
             double ux = Math.Cos(angle);
             double uy = Math.Sin(angle);
             Box box = Box.Around(x + (ux * (out_ + (width / 2))), y + (uy * (out_ + (height / 2))), width, height);
-            int met = Met(box) + (hasLeader ? Crossed(x, y, radius, box) : 0);
+            int met = Met(box) + (hasLeader ? Crossed(x, y, box) : 0);
             if (met < fewest)
             {
                 (best, fewest) = (box, met);
@@ -68,9 +68,9 @@ internal sealed class Placement
         return best;
     }
 
-    // A line under the disc itself is no hindrance.
-    private int Crossed(double x, double y, double radius, Box box) => _lines.Count(line =>
-        ((line.X - x) * (line.X - x)) + ((line.Y - y) * (line.Y - y)) > (radius + line.Radius) * (radius + line.Radius)
+    // A line through the very middle leads away in any direction: it is no hindrance.
+    private int Crossed(double x, double y, Box box) => _lines.Count(line =>
+        ((line.X - x) * (line.X - x)) + ((line.Y - y) * (line.Y - y)) > (Gap + line.Radius) * (Gap + line.Radius)
         && Nearest(line.X, line.Y, x, y, box.CenterX, box.CenterY) < line.Radius);
 
     /// <summary>How near a point is to the stroke from one place to another.</summary>
