@@ -40,7 +40,7 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
     {
         await using OpenPage page = await Open(name, Paper.OfPrinter);
         await page.Page.SetViewportAsync(new ViewPortOptions { Width = 360, Height = 740, DeviceScaleFactor = 2, IsMobile = true, HasTouch = true });
-        await page.Page.ScreenshotAsync(Path.Combine(Chromium.Folder, $"{name}-telephone.png"), new ScreenshotOptions { FullPage = true });
+        await page.Page.ScreenshotAsync(Path.Combine(Chromium.Folder, $"{name}-telephone.png"), new ScreenshotOptions { Clip = new() { Width = 360, Height = 8000 } });
 
         Assert.InRange(await page.Page.EvaluateExpressionAsync<int>("document.documentElement.scrollWidth"), 1, 360);
     }

@@ -125,7 +125,11 @@ internal sealed partial class ServiceSheetParts
         Distinct.Elements(_drawings).Zip(_drawings, (svg, drawing) => Html.Tag(
             "figure",
             svg,
-            Html.Tag("figcaption", Html.Tag("strong", Html.Words(drawing.Title)), ". ", Html.Words(drawing.Description)))));
+            Html.Tag(
+                "figcaption",
+                Html.Tag("strong", Html.Words(drawing.Title)),
+                ". ",
+                Html.Tag("span", drawing.IsLargeOnPaper ? Html.Class("said-above") : null, Html.Words(drawing.Description))))));
 
     private XElement? Found()
     {
