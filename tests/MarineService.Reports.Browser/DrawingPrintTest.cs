@@ -16,11 +16,11 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
     private const string Drawings =
         """
         () => [...document.querySelectorAll('figure')].map(figure => {
-            const svg = figure.querySelector('svg'), caption = figure.querySelector('.said-above');
+            const svg = figure.querySelector('svg'), caption = figure.querySelector('figcaption');
             return {
                 texts: [...svg.querySelectorAll('text')].map(text => text.textContent),
                 letters: 13 * svg.getScreenCTM().a * 72 / 96,
-                words: caption && getComputedStyle(caption).display === 'none' ? null : figure.querySelector('figcaption').textContent,
+                words: getComputedStyle(caption).display === 'none' ? null : caption.textContent,
             };
         })
         """;
@@ -50,11 +50,11 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
     public async Task Print_WithoutTheRules_CutsAndSplitsIt()
     {
         await using OpenPage page = await Open("belts-cut", Paper.A4);
-        await page.Page.AddStyleTagAsync(new AddTagOptions { Content = "figure { break-inside: auto !important; } figure svg { max-height: none !important; width: 260mm !important; transform: translateX(12mm); }" });
+        await page.Page.AddStyleTagAsync(new AddTagOptions { Content = "figure { break-inside: auto !important; } figure svg { max-height: none !important; width: 260mm !important; transform: translateX(-12mm); }" });
         (Picture[] drawings, PrintedPages printed) = await Print(page.Page, "belts-cut", 210);
 
         Assert.Contains(drawings, drawing => Wholes(drawing, printed) == 0);
-        Assert.Contains(Enumerable.Range(0, printed.Pages.Count), number => printed.InkAcross(number).RightMm > 210 - MarginMm + DotMm);
+        Assert.Contains(Enumerable.Range(0, printed.Pages.Count), number => printed.InkAcross(number).LeftMm < MarginMm - DotMm);
     }
 
     private static void AssertWithinMargins(PrintedPages printed, int page)
@@ -90,6 +90,6 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
         return (await page.EvaluateFunctionAsync<Picture[]>(Drawings), PrintedPages.Of(file));
     }
 
-    /// <summary>A drawing on the sheet; null words where the caption gives its title only.</summary>
+    /// <summary>A drawing on the sheet; null words where it has no caption.</summary>
     public sealed record Picture(string[] Texts, double Letters, string? Words);
 }

@@ -71,7 +71,9 @@ internal sealed class Placement
     // A line through the very middle leads away in any direction: it is no hindrance.
     private int Crossed(double x, double y, Box box) => _lines.Count(line =>
         ((line.X - x) * (line.X - x)) + ((line.Y - y) * (line.Y - y)) > (Gap + line.Radius) * (Gap + line.Radius)
-        && Nearest(line.X, line.Y, x, y, box.CenterX, box.CenterY) < line.Radius);
+        && Nearest(line.X, line.Y, x, y, box.CenterX, box.CenterY) < line.Radius)
+        + _boxes.Count(other => Enumerable.Range(1, Directions).Any(i => other.Grown(Gap).Contains(
+            x + ((box.CenterX - x) * i / Directions), y + ((box.CenterY - y) * i / Directions))));
 
     /// <summary>How near a point is to the stroke from one place to another.</summary>
     private static double Nearest(double x, double y, double x1, double y1, double x2, double y2)

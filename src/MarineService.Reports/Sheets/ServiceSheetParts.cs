@@ -127,9 +127,10 @@ internal sealed partial class ServiceSheetParts
             svg,
             Html.Tag(
                 "figcaption",
+                drawing.IsLargeOnPaper ? Html.Class("said-above") : null,
                 Html.Tag("strong", Html.Words(drawing.Title)),
                 ". ",
-                Html.Tag("span", drawing.IsLargeOnPaper ? Html.Class("said-above") : null, Html.Words(drawing.Description))))));
+                Html.Words(drawing.Description)))));
 
     private XElement? Found()
     {

@@ -65,8 +65,8 @@ internal static class SheetStyle
         .unknown b { color: {{Palette.Red}}; }
         .columns { columns: 3 48mm; column-gap: 6mm; }
         .columns p { break-inside: avoid; margin-bottom: 1.2mm; }
-        .tick { display: inline-flex; gap: 1.5mm; align-items: flex-start; }
-        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: .2mm 0 0; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
+        .tick { display: inline-flex; gap: 1.5mm; align-items: baseline; }
+        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: 0 0 -.8mm; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
         .tick input:checked::after { content: "\2713"; display: block; font: 700 11pt/3.6mm sans-serif; text-align: center; color: {{Palette.Ink}}; }
         .field { display: inline-flex; flex-wrap: wrap; align-items: baseline; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
         .field-label { font-size: 8.5pt; color: {{Palette.Quiet}}; }
@@ -111,6 +111,7 @@ internal static class SheetStyle
           thead { display: none; }
           table, tbody, tr, tbody th, td { display: block; width: auto !important; border: 0; padding: .5mm 0; }
           tr { border-top: .8pt solid {{Palette.Ink}}; padding: 1.5mm 0; }
+          .why dt { flex-basis: 23mm; }
           td:empty { display: none; }
           .log td::before, .amounts td::before, .items td::before, .proof td::before, .waste td::before { content: attr(data-label) ": "; font-size: 10.5pt; color: {{Palette.Quiet}}; }
           .columns { columns: 1; }
