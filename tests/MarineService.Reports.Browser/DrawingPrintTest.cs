@@ -9,8 +9,8 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
     /// <summary>The margin of every sheet at its sides.</summary>
     private const double MarginMm = 14;
 
-    /// <summary>Anti-aliasing, and the half of a dot.</summary>
-    private const double DotMm = 0.5;
+    /// <summary>What the browser rounds to whole dots.</summary>
+    private const double DotMm = 0.3;
 
     // The texts of each drawing, and how high its common letters are on paper, pt.
     private const string Drawings =
@@ -25,6 +25,15 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
         })
         """;
 
+    // What is wider than the paper would have the browser print the whole sheet smaller, and cut what leaves it on the left.
+    private const string IsBetweenMargins =
+        """
+        () => document.documentElement.scrollWidth <= innerWidth && [...document.querySelectorAll('figure svg')].every(svg => {
+            const box = svg.getBoundingClientRect();
+            return box.left >= 0 && box.right <= innerWidth;
+        })
+        """;
+
     [Theory]
     [InlineData(Paper.A4, 210)]
     [InlineData(Paper.Letter, 215.9)]
@@ -33,8 +42,7 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
         await using OpenPage page = await Open("belts", paper);
         (Picture[] drawings, PrintedPages printed) = await Print(page.Page, "belts", widthMm);
 
-        // What is wider than the paper would have the browser print the whole sheet smaller.
-        Assert.True(await page.Page.EvaluateExpressionAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+        Assert.True(await page.Page.EvaluateFunctionAsync<bool>(IsBetweenMargins));
         Assert.Equal(2, drawings.Length);
         Assert.All(drawings, drawing => Assert.Equal(1, Wholes(drawing, printed)));
         Assert.All(Enumerable.Range(0, printed.Pages.Count), number => AssertWithinMargins(printed, number));
@@ -53,13 +61,14 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
         await page.Page.AddStyleTagAsync(new AddTagOptions { Content = "figure { break-inside: auto !important; } figure svg { max-height: none !important; width: 260mm !important; transform: translateX(-12mm); }" });
         (Picture[] drawings, PrintedPages printed) = await Print(page.Page, "belts-cut", 210);
 
+        Assert.False(await page.Page.EvaluateFunctionAsync<bool>(IsBetweenMargins));
         Assert.Contains(drawings, drawing => Wholes(drawing, printed) == 0);
-        Assert.Contains(Enumerable.Range(0, printed.Pages.Count), number => printed.InkAcross(number).LeftMm < MarginMm - DotMm);
+        Assert.Contains(Enumerable.Range(0, printed.Pages.Count), number => printed.TextAcross(number).LeftMm < MarginMm - DotMm);
     }
 
     private static void AssertWithinMargins(PrintedPages printed, int page)
     {
-        (double left, double right) = printed.InkAcross(page);
+        (double left, double right) = printed.TextAcross(page);
         Assert.InRange(left, MarginMm - DotMm, printed.WidthMm);
         Assert.InRange(right, 0, printed.WidthMm - MarginMm + DotMm);
     }

@@ -1,15 +1,13 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace MarineService.Reports.Browser;
 
 /// <summary>What stands on each page of a PDF, read by poppler: a reader that knows nothing of the browser.</summary>
-internal sealed class PrintedPages
+internal sealed partial class PrintedPages
 {
-    // Fine enough to see a hair line.
-    private const int DotsPerInch = 100;
-
     private readonly string _file;
 
     private PrintedPages(string file, IReadOnlyList<string> pages, double widthMm, double heightMm) => (_file, Pages, WidthMm, HeightMm) = (file, pages, widthMm, heightMm);
@@ -31,22 +29,19 @@ internal sealed class PrintedPages
             Millimeters(size[4]));
     }
 
-    /// <summary>From the left edge of the paper, mm, the first and the last of a page's ink: what is cut at the side has ink in the margin.</summary>
-    internal (double LeftMm, double RightMm) InkAcross(int page)
+    /// <summary>From the left edge of the paper, mm, where a page's words begin and end: what is cut at the side still says where it would have stood.</summary>
+    internal (double LeftMm, double RightMm) TextAcross(int page)
     {
-        string picture = Path.ChangeExtension(_file, $"{page}.ink");
         string number = (page + 1).ToString(CultureInfo.InvariantCulture);
-        Run("pdftoppm", "-gray", "-r", $"{DotsPerInch}", "-f", number, "-l", number, "-singlefile", _file, picture);
-        byte[] dots = File.ReadAllBytes($"{picture}.pgm");
-        File.Delete($"{picture}.pgm");
-        int[] head = [.. Encoding.ASCII.GetString(dots, 0, 30).Split('\n')[1].Split(' ').Select(part => int.Parse(part, CultureInfo.InvariantCulture))];
-        int from = dots.Length - (head[0] * head[1]);
-        int[] inked = [.. Enumerable.Range(0, head[0]).Where(x => Enumerable.Range(0, head[1]).Any(y => dots[from + (y * head[0]) + x] < 250))];
-        return (inked[0] * 25.4 / DotsPerInch, (inked[^1] + 1) * 25.4 / DotsPerInch);
+        double[][] words = [.. Word().Matches(Run("pdftotext", "-bbox", "-f", number, "-l", number, _file, "-")).Select(word => new[] { Millimeters(word.Groups[1].Value), Millimeters(word.Groups[2].Value) })];
+        return (words.Min(word => word[0]), words.Max(word => word[1]));
     }
 
     /// <summary>Letters and figures only: how lines were broken, hyphens at their ends, and joined letters say nothing of what stands there.</summary>
     internal static string Bare(string text) => string.Concat(text.Normalize(NormalizationForm.FormKC).Where(char.IsLetterOrDigit));
+
+    [GeneratedRegex("<word xMin=\"([-0-9.]+)\" yMin=\"[-0-9.]+\" xMax=\"([-0-9.]+)\"")]
+    private static partial Regex Word();
 
     private static double Millimeters(string points) => double.Parse(points, CultureInfo.InvariantCulture) * 25.4 / 72;
 

@@ -10,6 +10,9 @@ internal sealed class Placement
     /// <summary>White left between two things.</summary>
     private const double Gap = 3;
 
+    /// <summary>To cover a thing is so much worse than to cross it with a thin stroke.</summary>
+    private const int Heavier = 8;
+
     private readonly Box _page;
     private readonly List<Box> _boxes = [];
     private readonly List<(double X, double Y, double Radius)> _discs = [];
@@ -57,7 +60,7 @@ internal sealed class Placement
             double ux = Math.Cos(angle);
             double uy = Math.Sin(angle);
             Box box = Box.Around(x + (ux * (out_ + (width / 2))), y + (uy * (out_ + (height / 2))), width, height);
-            int met = Met(box) + (hasLeader ? Crossed(x, y, box) : 0);
+            int met = (Heavier * Met(box)) + (hasLeader ? Crossed(x, y, box) : 0);
             if (met < fewest)
             {
                 (best, fewest) = (box, met);

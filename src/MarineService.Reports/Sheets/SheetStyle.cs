@@ -66,7 +66,7 @@ internal static class SheetStyle
         .columns { columns: 3 48mm; column-gap: 6mm; }
         .columns p { break-inside: avoid; margin-bottom: 1.2mm; }
         .tick { display: inline-flex; gap: 1.5mm; align-items: baseline; }
-        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: 0 0 -.8mm; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
+        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: -1.3mm 0 0; position: relative; top: .7mm; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
         .tick input:checked::after { content: "\2713"; display: block; font: 700 11pt/3.6mm sans-serif; text-align: center; color: {{Palette.Ink}}; }
         .field { display: inline-flex; flex-wrap: wrap; align-items: baseline; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
         .field-label { font-size: 8.5pt; color: {{Palette.Quiet}}; }
