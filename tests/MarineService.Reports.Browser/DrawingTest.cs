@@ -1,3 +1,6 @@
+using MarineService.Core;
+using MarineService.Core.Belts;
+using MarineService.Reports.Drawings;
 using MarineService.Reports.Tests;
 using PuppeteerSharp;
 
@@ -67,6 +70,34 @@ public sealed class DrawingTest(Chromium chromium) : IClassFixture<Chromium>
 
         Assert.Empty(page.Complaints);
         Assert.Equal([page.Page.Url], page.Requests);
+    }
+
+    /// <summary>Names that would run, load or close something if they were read as anything but text.</summary>
+    [Fact]
+    public async Task Drawing_WithHostileNames_RunsAndLoadsNothing()
+    {
+        string[] names =
+        [
+            "<script>document.title='ran'</script>", "</text></svg><img src=x onerror=document.title='ran'>", "\" onload=\"document.title='ran'", "]]><script>document.title='ran'</script>",
+            "</title><a href='http://192.0.2.1/x'>", "<style>@import 'http://192.0.2.1/x.css'</style>", "&#60;image href='http://192.0.2.1/x.png'/&#62;", "\u202Eyellup\0\uD800",
+        ];
+        BeltDriveBuilder drive = BeltDrive.SeenFromPulleyEnd(Sense.Clockwise);
+        for (int i = 0; i < names.Length; i++)
+        {
+            names[i] = names[i].Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal).Replace(",", "", StringComparison.Ordinal);
+            (double sin, double cos) = Math.SinCos(-2 * Math.PI * i / names.Length);
+            drive = drive.Grooved(names[i], 300 * cos, 300 * sin, 80);
+        }
+
+        Drawing drawing = BeltDrawing.Of(drive.Build().Route(names), DisplayUnits.Metric);
+        await using OpenPage page = await chromium.Open("hostile", drawing);
+        string[] pulleys = await page.Page.EvaluateExpressionAsync<string[]>("[...document.querySelectorAll('circle.pulley')].map(circle => circle.dataset.pulley)");
+
+        Assert.Equal(names[..^1], pulleys[..^1]);
+        Assert.Equal("\u202Eyellup\uFFFD\uFFFD", pulleys[^1]);
+        Assert.Empty(page.Complaints);
+        Assert.Equal([page.Page.Url], page.Requests);
+        Assert.Equal(drawing.Title, await page.Page.GetTitleAsync());
     }
 
     [Theory]
