@@ -1,7 +1,6 @@
 using MarineService.Core;
 using MarineService.Core.Belts;
 using MarineService.Reports.Drawings;
-using PuppeteerSharp;
 
 namespace MarineService.Reports.Browser;
 

@@ -1,6 +1,5 @@
 using MarineService.Core;
 using MarineService.Core.Belts;
-using MarineService.Core.Engines;
 using MarineService.Core.Fluids;
 using MarineService.Core.Oils;
 using MarineService.Core.Parts;

@@ -100,5 +100,5 @@ public sealed class DrawingPrintTest(Chromium chromium) : IClassFixture<Chromium
     }
 
     /// <summary>A drawing on the sheet; null words where it has no caption.</summary>
-    public sealed record Picture(string[] Texts, double Letters, string? Words);
+    public sealed record Picture(IReadOnlyList<string> Texts, double Letters, string? Words);
 }

@@ -2,7 +2,6 @@ using MarineService.Core;
 using MarineService.Core.Belts;
 using MarineService.Reports.Drawings;
 using MarineService.Reports.Tests;
-using PuppeteerSharp;
 
 namespace MarineService.Reports.Browser;
 
@@ -191,7 +190,7 @@ public sealed class DrawingTest(Chromium chromium) : IClassFixture<Chromium>
 
     /// <summary>A text with its box in the window, px; for one within a mark, the box of the whole mark.</summary>
     public sealed record Text(
-        string Words, double Left, double Top, double Right, double Bottom, string? Color = null, string? Selected = null, bool Covered = false, string[]? Grounds = null);
+        string Words, double Left, double Top, double Right, double Bottom, string? Color = null, string? Selected = null, bool Covered = false, IReadOnlyList<string>? Grounds = null);
 
     /// <summary>What is painted, and how.</summary>
     public sealed record Shape(string Words, string Stroke, string Fill, double FillOpacity);
