@@ -19,6 +19,14 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
         })
         """;
 
+    // Whatever of the page's own text is smaller than 12 px; pictures are scaled, and their words stand below them again.
+    private const string SmallPrint =
+        """
+        () => [...document.querySelectorAll('body *')].filter(element => !element.closest('svg') && element.checkVisibility()
+            && [...element.childNodes].some(node => node.nodeType === Node.TEXT_NODE && node.data.trim()) && parseFloat(getComputedStyle(element).fontSize) < 12)
+            .map(element => element.outerHTML.slice(0, 120))
+        """;
+
     public static TheoryData<string> Names => [.. ClubSheets.All.Keys];
 
     public static TheoryData<string, Paper, bool> Printed => new(
@@ -43,6 +51,7 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
         await page.Page.ScreenshotAsync(Path.Combine(Chromium.Folder, $"{name}-telephone.png"), new ScreenshotOptions { Clip = new() { Width = 360, Height = 8000 } });
 
         Assert.InRange(await page.Page.EvaluateExpressionAsync<int>("document.documentElement.scrollWidth"), 1, 360);
+        Assert.Empty(await page.Page.EvaluateFunctionAsync<string[]>(SmallPrint));
     }
 
     [Theory]
