@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Packs the library and uses the package as strangers do, in folders of their own outside the repository:
 # - a new console project runs the readme's first block, unchanged;
+# - the sample is built on the packages instead of the sources, and does what the hobbyist's guide says;
 # - a program that runs every example of the documents and reads the readme's and the golden JSON files answers the same, byte for
 #   byte, on the net10.0 and the netstandard2.0 build, and compiled ahead of time where a linker is there.
 # With --netframework that program also runs on .NET Framework, or on Mono where there is no Windows.
@@ -48,6 +49,19 @@ answers Net10 ".NETCoreApp,Version=v10.0" dotnet "$work/consumers/Net10/bin/Rele
 compile build NetStandard
 answers NetStandard ".NETStandard,Version=v2.0" dotnet "$work/consumers/NetStandard/bin/Release/net8.0/Consumer.dll"
 echo "consumers agree: net10.0, netstandard2.0 ($examples, $(wc -l < "$work/Net10.out") lines)"
+
+# The sample as a stranger would build it: its own sources, the packages instead of the projects.
+cp -r samples/RowingClub "$work/RowingClub"
+rm -rf "$work"/RowingClub/{bin,obj,packages.lock.json}
+sed -i 's#<ProjectReference Include="../../src/\(MarineService\.[A-Za-z]*\)/.*" />#<PackageReference Include="\1" />#' "$work/RowingClub/RowingClub.csproj"
+sed "s#</Project>#<ItemGroup><PackageVersion Include=\"MarineService.Core\" Version=\"$version\" /><PackageVersion Include=\"MarineService.Reports\" Version=\"$version\" /></ItemGroup></Project>#" \
+    Directory.Packages.props > "$work/RowingClub/Directory.Packages.props"
+cp "$work/consumers/nuget.config" "$work/nuget.config"
+sed -i 's#"\.\./#"#' "$work/nuget.config"
+dotnet build "$work/RowingClub" -c Release --nologo -v quiet -clp:NoSummary -p:ImplicitUsings=enable -p:Nullable=enable -p:LangVersion=latest
+STRANGERS_SAMPLE="$work/RowingClub/bin/Release/net10.0/RowingClub.dll" dotnet test --no-build --project tests/MarineService.Core.Tests -- \
+    --filter-method '*DocumentsTest.EveryConsoleBlock_PrintsWhatTheDocumentSays' > "$work/guide.log" || { cat "$work/guide.log" >&2; exit 1; }
+echo "the sample, built on the packages, does what the hobbyist's guide says"
 
 if command -v clang > /dev/null || command -v gcc > /dev/null; then
     linker=()

@@ -7,6 +7,7 @@ RootCommand root = new("Example: RowingClub due Curlew\n\nWhat the launches of t
 root.Subcommands.Add(DueCommand.Create(page));
 root.Subcommands.Add(VisitsCommand.Create(page));
 root.Subcommands.Add(CardCommand.Create(page));
+root.Subcommands.Add(SheetCommand.Create(page));
 root.Subcommands.Add(OilCommand.Create(page));
 root.Subcommands.Add(BeltCommand.Create(page));
 root.Subcommands.Add(BalanceCommand.Create(page));

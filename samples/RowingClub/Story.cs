@@ -2,6 +2,7 @@ using MarineService.Core;
 using MarineService.Core.Belts;
 using MarineService.Core.Cooling;
 using MarineService.Core.Fluids;
+using MarineService.Core.Jobs;
 using MarineService.Core.Oils;
 using MarineService.Core.Scheduling;
 using MarineService.Core.Specifications;
@@ -43,8 +44,17 @@ internal static class Story
         }
 
         page.Line("Why: RowingClub due Curlew. The day's work: RowingClub card Curlew. Which days: RowingClub visits. The winter: RowingClub layup.");
-        page.Line("A boat of your own: RowingClub due --spec S.json --log L.json.");
+        page.Line("A boat of your own: RowingClub new.");
         page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
+        Sheet(page, Launch.OfClub("Curlew", null), nights);
+    }
+
+    // What Kerr pins to the wall of the boat house before he starts.
+    private static void Sheet(Page page, Launch launch, IReadOnlyList<NightMinimum> nights)
+    {
+        FittedEngine engine = launch.Boat.Engines[0];
+        Answer<JobCard> card = JobCard.Prepare(launch.Boat, launch.Log, launch.Today, SheetCommand.ClubWeather(launch, engine, nights));
+        page.Line($"The sheet for {launch.Boat}, to be opened in a browser: {new SheetFolder(SheetFolder.Usual(launch), DisplayUnits.Metric).Card(card.Value, nights)}");
     }
 
     // Somebody had the belt off to get at the alternator, and put it on again by heart: it closes, and it is wrong.

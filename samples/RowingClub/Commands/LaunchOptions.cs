@@ -32,14 +32,17 @@ internal sealed class LaunchOptions
 
     internal LaunchOptions() => _units.AcceptOnlyFromAmong("metric", "us");
 
-    internal void AddTo(Command command)
+    internal void AddTo(Command command, bool hasDocument = true)
     {
         command.Arguments.Add(_name);
         command.Options.Add(_specification);
         command.Options.Add(_log);
         command.Options.Add(_today);
         command.Options.Add(_units);
-        command.Options.Add(_json);
+        if (hasDocument)
+        {
+            command.Options.Add(_json);
+        }
     }
 
     /// <summary>The launches that the user named; a command that looks at the boat alone needs no log.</summary>

@@ -21,7 +21,7 @@ internal static class NewCommand
         {
             string folder = parsed.GetValue(into)!;
             (BoatSpecification boat, ServiceLog log) = new NewBoatDialog(Console.In, page, Inputs.Date(parsed.GetValue(today)) ?? Inputs.Today()).Ask();
-            string stem = Path.Combine(folder, Stem(boat.Boat.Name));
+            string stem = Path.Combine(folder, FileName.Of(boat.Boat.Name));
             (string sheet, string record) = (stem + ".boat.json", stem + ".log.json");
             Write(folder, (sheet, CommentedSheet.Of(boat)), (record, ServiceLogJson.ToText(log) + "\n"));
             page.Line($"{sheet} and {record} are written.");
@@ -29,15 +29,6 @@ internal static class NewCommand
             return ExitCode.Fine;
         });
         return command;
-    }
-
-    // A name of a boat may hold anything; a file's name better not.
-    private static string Stem(string name)
-    {
-#pragma warning disable CA1308 // The demo's files have lower-case names too.
-        string stem = string.Concat(name.ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-')).Trim('-');
-#pragma warning restore CA1308
-        return stem.Length == 0 ? "boat" : stem;
     }
 
     private static void Write(string folder, params (string Path, string Text)[] files)

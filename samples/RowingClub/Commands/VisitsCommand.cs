@@ -41,7 +41,8 @@ internal static class VisitsCommand
                 LocalDate last = LastDay(launch, Inputs.Date(parsed.GetValue(until)));
                 DueList due = launch.Log.DueList(launch.Boat, launch.Today);
                 anything |= due.AnythingDue;
-                VisitPlan plan = Plan(launch, due, cost, known, last, parsed.GetValue(anyDay));
+                (_, MarineService.Core.Answer<VisitPlan> found) = Plan(launch, due, cost, known, last, parsed.GetValue(anyDay));
+                VisitPlan plan = found.IsKnown ? found.Value : throw new UserFault(ExitCode.BadData, $"{launch.Boat}: not known: {string.Join(" ", found.Missing)}");
                 if (options.Json(parsed))
                 {
                     Console.Out.Write(VisitPlanJson.ToText(plan) + "\n");
@@ -65,6 +66,10 @@ internal static class VisitsCommand
         return command;
     }
 
+    /// <summary>The plan at the club's prices, up to the end of the year after next.</summary>
+    internal static (VisitPlanner Planner, MarineService.Core.Answer<VisitPlan> Plan) Plan(Launch launch, DueList due) =>
+        Plan(launch, due, ClubSetUp, PricesFile.Read("prices.csv", Launch.Embedded("prices.csv")), LastDay(launch, null), anyDay: false);
+
     private static LocalDate LastDay(Launch launch, LocalDate? until)
     {
         LocalDate last = until ?? new LocalDate(launch.Today.Year + 2, 12, 31);
@@ -73,15 +78,14 @@ internal static class VisitsCommand
             : throw new UserFault(ExitCode.WrongUsage, $"--until must lie from {launch.Today:uuuu'-'MM'-'dd} on, and within nine years.");
     }
 
-    private static VisitPlan Plan(
+    private static (VisitPlanner Planner, MarineService.Core.Answer<VisitPlan> Plan) Plan(
         Launch launch, DueList due, decimal setUp, IReadOnlyDictionary<string, (decimal Price, decimal LatePerDay)> prices, LocalDate last, bool anyDay)
     {
         VisitPlanner planner = VisitPlanner.From(launch.Today, setUp);
         planner = anyDay ? planner : planner.OnlyOn(IsoDayOfWeek.Saturday, IsoDayOfWeek.Sunday);
         planner = launch.Boat.Engines.Aggregate(planner, (one, engine) => one.LaidUpAsIn(launch.Log.History(engine.Specification, launch.Today, engine.Id).Use));
         using Patience patience = new($"{launch.Boat}: looking for visit days ...");
-        MarineService.Core.Answer<VisitPlan> plan = planner.LeastCost(Priced(due, prices).Where(task => task.IsKnown).Select(task => task.Value), last);
-        return plan.IsKnown ? plan.Value : throw new UserFault(ExitCode.BadData, $"{launch.Boat}: not known: {string.Join(" ", plan.Missing)}");
+        return (planner, planner.LeastCost(Priced(due, prices).Where(task => task.IsKnown).Select(task => task.Value), last));
     }
 
     private static IEnumerable<MarineService.Core.Answer<RepeatedTask>> Priced(DueList due, IReadOnlyDictionary<string, (decimal Price, decimal LatePerDay)> prices) =>

@@ -33,6 +33,7 @@ internal sealed partial class ServiceSheetParts
         Pictures(),
         Found(),
         Steps(),
+        Loose(),
         Proof(),
         Waste(),
         Signatures(),
@@ -106,19 +107,6 @@ internal sealed partial class ServiceSheetParts
         "Not known: settle this before you start",
         Html.Tag("ul", Html.Class("box"), _card.Missing.Select(missing => Html.Tag("li", Html.Words(missing), " ", SheetFrame.Write("")))));
 
-    private XElement Kit() => SheetFrame.Section(
-        "kit",
-        "Take along",
-        Ticks("Used up", _card.Consumables),
-        Ticks("Tools", _card.Tools.Select(tool => tool.ToString())),
-        Html.Tag("p", Html.Class("quiet"), "Old and new part side by side before the old one comes off."));
-
-    private static IEnumerable<XElement> Ticks(string heading, IEnumerable<string> items) =>
-    [
-        Html.Tag("h3", heading),
-        Html.Tag("div", Html.Class("columns"), items.Select(item => Html.Tag("p", SheetFrame.Tick(Html.Words(item))))),
-    ];
-
     private XElement? Pictures() => _drawings.Count == 0 ? null : SheetFrame.Section(
         "drawings",
         "Drawings",
@@ -139,6 +127,7 @@ internal sealed partial class ServiceSheetParts
             .. _card.Procedure.Findings,
             .. _card.Oil is { Choice.IsKnown: true } oil ? oil.Choice.Value.Findings : [],
             .. _card.Oil is { LastChange.IsKnown: true } last ? last.LastChange.Value.Findings : [],
+            .. _card.Kit.Findings,
             .. _card.MovesBelt && _card.Belt.IsKnown ? _card.Belt.Value.Check().Findings : [],
         ];
         return findings.Length == 0 ? null : SheetFrame.Section("findings", "Found beforehand", FindingList.Of(findings, _lead, _sources));

@@ -8,14 +8,18 @@ namespace MarineService.Core.Tests.Documentation;
 /// <remarks>
 /// A line that starts with "$ " is a command, the lines below it are its output (standard output, then standard error); a line
 /// that is "..." stands for any number of lines. "$ echo $?" shows the exit code. A block of JSON or CSV with a file name behind its
-/// language is written to the folder in which the commands of its document run.
+/// language is written to the folder in which the commands of its document run; so is a block of text, for a command that ends in
+/// "&lt; file": it is told those lines.
 /// </remarks>
 internal static class ConsoleExample
 {
     private const string SampleCommand = "dotnet run --project samples/RowingClub";
 
+    /// <summary>The sample as a stranger built it, on the packed package; null when the tests run the one that was built with them.</summary>
+    internal static string? StrangersProgram { get; } = Environment.GetEnvironmentVariable("STRANGERS_SAMPLE") is { Length: > 0 } path ? path : null;
+
     /// <summary>The built sample program, or null in the project that does not build it.</summary>
-    internal static string? SampleProgram { get; } = typeof(ConsoleExample).Assembly
+    internal static string? SampleProgram { get; } = StrangersProgram ?? typeof(ConsoleExample).Assembly
         .GetCustomAttributes<AssemblyMetadataAttribute>().FirstOrDefault(a => a.Key == "SampleProgram")?.Value;
 
     internal static IEnumerable<string> Faults(IReadOnlyList<MarkdownExample> document) => Faults(document, RunSample);
@@ -30,7 +34,7 @@ internal static class ConsoleExample
         }
 
         DirectoryInfo folder = Directory.CreateTempSubdirectory("documents-");
-        foreach (MarkdownExample named in document.Where(block => block.Language is "json" or "csv" && block.FileName.Length > 0))
+        foreach (MarkdownExample named in document.Where(block => block.Language is "json" or "csv" or "text" && block.FileName.Length > 0))
         {
             File.WriteAllText(Path.Combine(folder.FullName, Path.GetFileName(named.FileName)), named.Code);
         }
@@ -108,7 +112,8 @@ internal static class ConsoleExample
 
     private static (string Printed, int ExitCode) RunSample(string folder, string arguments)
     {
-        ProcessStartInfo start = new("dotnet", $"exec \"{SampleProgram}\" {arguments}")
+        string[] told = arguments.Split(" < ", 2);
+        ProcessStartInfo start = new("dotnet", $"exec \"{SampleProgram}\" {told[0]}")
         {
             WorkingDirectory = folder,
             RedirectStandardOutput = true,
@@ -117,6 +122,7 @@ internal static class ConsoleExample
         };
         start.Environment["NO_COLOR"] = "1";
         using Process process = Process.Start(start)!;
+        process.StandardInput.Write(told.Length > 1 ? File.ReadAllText(Path.Combine(folder, told[1])) : "");
         process.StandardInput.Close();
         Task<string> errors = process.StandardError.ReadToEndAsync();
         string output = process.StandardOutput.ReadToEnd();

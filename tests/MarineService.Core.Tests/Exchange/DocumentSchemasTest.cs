@@ -10,7 +10,7 @@ namespace MarineService.Core.Tests.Exchange;
 /// <summary>The published schemas and the reader say the same of the shape of a document. Second opinion: JsonSchema.Net.</summary>
 public sealed class DocumentSchemasTest
 {
-    private const int MutantsOfEach = 400;
+    private static readonly int MutantsOfEach = RandomCases.Of(400);
 
     private static readonly EvaluationOptions Options = new() { OutputFormat = OutputFormat.Flag, RequireFormatValidation = true };
 

@@ -49,7 +49,7 @@ public sealed class CoverFitLawsTest
     });
 
     /// <summary>Brute force: every turn in steps of 0.02 degrees, each hole to the block hole nearest to it.</summary>
-    [Law(MaxTest = 20)]
+    [Law(MaxTest = 10)]
     public Property ClosedAnswer_IsWhatTryingEveryTurnFinds() => ForPatterns((block, cover, random) =>
     {
         const double Step = 0.02;

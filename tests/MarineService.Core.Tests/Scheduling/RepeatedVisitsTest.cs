@@ -31,7 +31,7 @@ public sealed class RepeatedVisitsTest
         Assert.InRange(least, 95, 100);
     }
 
-    [Law]
+    [Law(MaxTest = 40)]
     public void Plan_UsesNoBlockedDay_KeepsEachTaskComingRound_AndCostsNoMoreThanSeparateVisits(int seed)
     {
         Random random = new(seed);
@@ -61,7 +61,7 @@ public sealed class RepeatedVisitsTest
         }
     }
 
-    [Law]
+    [Law(MaxTest = 30)]
     public void Plan_OfTasksInAnyOrder_IsTheSame(int seed)
     {
         Random random = new(seed);

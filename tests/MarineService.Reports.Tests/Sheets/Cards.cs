@@ -1,6 +1,7 @@
 using MarineService.Core;
 using MarineService.Core.Engines;
 using MarineService.Core.Jobs;
+using MarineService.Core.Parts;
 using MarineService.Core.Procedures;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -34,7 +35,12 @@ internal static class Cards
     internal static (BoatSpecification Boat, ServiceLog Log, JobCard Card) Worded(string word)
     {
         EngineSpecification engine = EngineSpecification.Of(Engine.Of(word, Fuel.Diesel, CoolingKind.FreshWater, pumpDrive: RawWaterPumpDrive.Gear, serialNumber: word))
-            .With(ServiceTask.Replace(word, ServiceInterval.FirstOf(EngineHours.FromHours(100m), 12)).WithTitle(word));
+            .With(ServiceTask.Replace(word, ServiceInterval.FirstOf(EngineHours.FromHours(100m), 12)).WithTitle(word))
+            .WithPartsSheet(PartsSheet.Of(PartsCatalogue.Of(ServicePart.Measured(word, word, word)))
+                .With(TaskKit.Of(word, KitItem.Of(word, 2m)))
+                .With(PartOffers.Of(word, PackOffer.Of(word, 1m, 3m)))
+                .With(FilterBase.Of(word, FilterNeed.Of(FilterKind.EngineOil, FilterOrientation.GasketUp)))
+                .With(TaskLooseParts.Of(word, LooseItem.Of(LoosePart.Of(word, LoosePartKind.Screw, word, 1), 6))));
         BoatSpecification boat = BoatSpecification.Of(Boat.Of(word)).WithEngine(word, engine);
         ServiceLog log = ServiceLog.Of(
         [

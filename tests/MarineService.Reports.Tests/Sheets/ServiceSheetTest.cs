@@ -1,7 +1,12 @@
+using System.Globalization;
 using AngleSharp.Dom;
 using MarineService.Core;
+using MarineService.Core.Engines;
 using MarineService.Core.Jobs;
 using MarineService.Core.Procedures;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using MarineService.Core.Specifications;
 using MarineService.Reports.Internal;
 using MarineService.Reports.Sheets;
 
@@ -62,6 +67,7 @@ public sealed class ServiceSheetTest
             .. card.Procedure.Findings,
             .. card.Oil is { Choice.IsKnown: true } ? card.Oil.Choice.Value.Findings : [],
             .. card.Oil is { LastChange.IsKnown: true } ? card.Oil.LastChange.Value.Findings : [],
+            .. card.Kit.Findings,
             .. card.MovesBelt && card.Belt.IsKnown ? card.Belt.Value.Check().Findings : [],
         ];
         string[] rows = SheetReader.Read(ServiceSheet.Of(card)).Seen("#findings tbody tr");
@@ -95,7 +101,49 @@ public sealed class ServiceSheetTest
 
         Assert.Equal(
             [.. card.Consumables, .. card.Tools.Select(tool => tool.ToString())],
-            SheetReader.Read(ServiceSheet.Of(card)).QuerySelectorAll("#kit label").Where(label => label.QuerySelector("input[type=checkbox]") is not null).Select(SheetReader.Seen));
+            SheetReader.Read(ServiceSheet.Of(card)).QuerySelectorAll("#kit .columns label").Where(label => label.QuerySelector("input[type=checkbox]") is not null).Select(SheetReader.Seen));
+    }
+
+    [Theory]
+    [MemberData(nameof(Boats))]
+    public void Kit_HasABoxForEveryPart_WithItsAmountAndWhoWantsIt(string boat)
+    {
+        JobCard card = Cards.Of(boat);
+        string[] rows = SheetReader.Read(ServiceSheet.Of(card)).Seen(".parts tbody tr");
+
+        Assert.NotEmpty(card.Kit.List.Value.Lines);
+        Assert.Equal(card.Kit.List.Value.Lines.Count, rows.Length);
+        Assert.All(rows.Zip(card.Kit.List.Value.Lines), pair => Assert.StartsWith(
+            string.Create(CultureInfo.InvariantCulture, $"{pair.Second.Part.Title} {pair.Second.Part.Number}{pair.Second.Total:0.###}{(pair.Second.Part.Unit is null ? "" : " " + pair.Second.Part.Unit)}"), pair.First, StringComparison.Ordinal));
+        Assert.All(rows.Zip(card.Kit.List.Value.Lines), pair => Assert.EndsWith(string.Join(", ", pair.Second.WantedBy), pair.First, StringComparison.Ordinal));
+        Assert.All(card.Kit.Purchases, purchase => Assert.Contains(rows, row => row.Contains($" to buy: {purchase.Packs.Value}", StringComparison.Ordinal)));
+    }
+
+    /// <summary>Six screws with a captive washer each are six screws to count and not twelve parts; what one counts is what the proof asks for.</summary>
+    [Fact]
+    public void Loose_HasALineForEverythingThatTheProofCountsBack()
+    {
+        JobCard card = Cards.Of("curlew");
+        string[] rows = SheetReader.Read(ServiceSheet.Of(card)).Seen("#loose tbody tr");
+
+        Assert.NotEmpty(rows);
+        Assert.Equal(card.Kit.Tally.Open.Select(count => $"{count.Part.Name} {count.Part.Place}{count.Off} all back"), rows);
+    }
+
+    [Fact]
+    public void Loose_WithoutAPartsSheet_SaysThatItIsNotKnown()
+    {
+        JobCard card = JobCard.PrepareFor(
+            BoatSpecification.Of(Boat.Of("Wren")).WithEngine(
+                "main",
+                EngineSpecification.Of(Engine.Of("Brae 16D", Fuel.Diesel, CoolingKind.FreshWater, pumpDrive: RawWaterPumpDrive.Gear)).With(ServiceTask.Clean("strainer", ServiceInterval.OfMonths(1)))),
+            ServiceLog.Empty,
+            Cards.Spring,
+            ["strainer"]).Value;
+        IDocument page = SheetReader.Read(ServiceSheet.Of(card));
+
+        Assert.StartsWith("Not known: The parts sheet of", page.QuerySelector("#kit .unknown")!.Seen(), StringComparison.Ordinal);
+        Assert.StartsWith("Not known: The parts sheet of", page.QuerySelector("#loose .unknown")!.Seen(), StringComparison.Ordinal);
     }
 
     /// <summary>The US quart is a quarter of 231 cubic inches, 0.946352946 L: 6.00 L are 6.34, and a tenth more 6.97 (NIST Handbook 44, appendix C).</summary>
