@@ -113,7 +113,7 @@ internal static class SheetStyle
           tr { border-top: .8pt solid {{Palette.Ink}}; padding: 1.5mm 0; }
           .why dt { flex-basis: 23mm; }
           td:empty { display: none; }
-          .log td::before, .amounts td::before, .proof td::before, .waste td::before { content: attr(data-label) ": "; font-size: 10.5pt; color: {{Palette.Quiet}}; }
+          .log td::before, .amounts td::before, .parts td::before, .loose td::before, .proof td::before, .waste td::before { content: attr(data-label) ": "; font-size: 10.5pt; color: {{Palette.Quiet}}; }
           .columns { columns: 1; }
           .signatures { grid-template-columns: 1fr; }
         }
