@@ -38,6 +38,7 @@ internal static class SheetStyle
         ul, ol { margin: 0; padding-left: 5mm; }
         li { break-inside: avoid; }
         h2 + p { break-after: avoid; }
+        table + p, .columns + p { margin-top: 1mm; }
         table { width: 100%; border-collapse: collapse; border-bottom: 1pt solid {{Palette.Ink}}; }
         thead { display: table-header-group; break-inside: avoid; }
         tr { break-inside: avoid; }
