@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
@@ -12,6 +13,9 @@ namespace MarineService.Reports;
 /// </summary>
 public sealed class Drawing
 {
+    /// <summary>Height over width. At this a picture still has seven eighths of the width of a sheet.</summary>
+    private const double TallestOnPaper = 1.4;
+
     private readonly XElement _svg;
 
     // The name is the stem of the ids too; title and description are put in front of what the svg element holds.
@@ -36,6 +40,16 @@ public sealed class Drawing
 
     /// <summary>What one would say of it to somebody who cannot see it, warnings included.</summary>
     public string Description { get; }
+
+    /// <summary>Whether a sheet of paper has room for it at nearly its full width, so that its own words can be read there.</summary>
+    internal bool IsLargeOnPaper
+    {
+        get
+        {
+            string[] box = ((string)_svg.Attribute("viewBox")!).Split(' ');
+            return double.Parse(box[3], CultureInfo.InvariantCulture) <= TallestOnPaper * double.Parse(box[2], CultureInfo.InvariantCulture);
+        }
+    }
 
     /// <summary>A copy, to stand within a page.</summary>
     internal XElement ToElement() => new(_svg);

@@ -1,11 +1,7 @@
 using MarineService.Core.Jobs;
-using MarineService.Core.Specifications;
 using MarineService.Reports.Sheets;
-using MarineService.Reports.Tests;
-using NodaTime;
 using PuppeteerSharp;
 using PuppeteerSharp.Media;
-using UnitsNet;
 
 namespace MarineService.Reports.Browser;
 
@@ -23,10 +19,18 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
         })
         """;
 
-    public static TheoryData<string> Names => [.. Sheets().Select(sheet => sheet.File)];
+    // Whatever of the page's own text is smaller than 12 px; pictures are scaled, and their words stand below them again.
+    private const string SmallPrint =
+        """
+        () => [...document.querySelectorAll('body *')].filter(element => !element.closest('svg') && element.checkVisibility()
+            && [...element.childNodes].some(node => node.nodeType === Node.TEXT_NODE && node.data.trim()) && parseFloat(getComputedStyle(element).fontSize) < 12)
+            .map(element => element.outerHTML.slice(0, 120))
+        """;
+
+    public static TheoryData<string> Names => [.. ClubSheets.All.Keys];
 
     public static TheoryData<string, Paper, bool> Printed => new(
-        from sheet in Sheets() from paper in new[] { Paper.A4, Paper.Letter } from byPrinter in new[] { false, true } select (sheet.File, paper, byPrinter));
+        from name in ClubSheets.All.Keys from paper in new[] { Paper.A4, Paper.Letter } from byPrinter in new[] { false, true } select (name, paper, byPrinter));
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -43,9 +47,11 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
     public async Task Page_OnATelephone_NeedsNoScrollingToTheSide(string name)
     {
         await using OpenPage page = await Open(name, Paper.OfPrinter);
-        await page.Page.SetViewportAsync(new ViewPortOptions { Width = 360, Height = 740 });
+        await page.Page.SetViewportAsync(new ViewPortOptions { Width = 360, Height = 740, DeviceScaleFactor = 2, IsMobile = true, HasTouch = true });
+        await page.Page.ScreenshotAsync(Path.Combine(Chromium.Folder, $"{name}-telephone.png"), new ScreenshotOptions { Clip = new() { Width = 360, Height = 8000 } });
 
         Assert.InRange(await page.Page.EvaluateExpressionAsync<int>("document.documentElement.scrollWidth"), 1, 360);
+        Assert.Empty(await page.Page.EvaluateFunctionAsync<string[]>(SmallPrint));
     }
 
     [Theory]
@@ -67,7 +73,7 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
     [InlineData(Paper.Letter)]
     public async Task Print_OfAServiceSheet_HoldsEveryTaskOnce_AndRepeatsTheHeadOfTheSteps(Paper paper)
     {
-        JobCard card = Card("curlew");
+        JobCard card = ClubSheets.Card("curlew");
         await using OpenPage page = await Open("curlew-service-sheet", paper);
         PrintedPages printed = await Print(page.Page, "curlew-service-sheet", paper, byPrinter: false);
 
@@ -105,7 +111,7 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
     private async Task<OpenPage> Open(string name, Paper paper)
     {
         string file = $"{name}-{paper}.html";
-        await File.WriteAllTextAsync(Path.Combine(Chromium.Folder, file), Sheets().Single(sheet => sheet.File == name).Of(paper).ToHtml());
+        await File.WriteAllTextAsync(Path.Combine(Chromium.Folder, file), ClubSheets.All[name](paper).ToHtml());
         return await chromium.Open(file);
     }
 
@@ -116,28 +122,5 @@ public sealed class SheetPrintTest(Chromium chromium) : IClassFixture<Chromium>
             ? new PdfOptions { Format = paper == Paper.A4 ? PaperFormat.A4 : PaperFormat.Letter, PrintBackground = true }
             : new PdfOptions { PreferCSSPageSize = true, PrintBackground = true });
         return PrintedPages.Of(file);
-    }
-
-    private static IEnumerable<(string File, Func<Paper, Sheet> Of)> Sheets()
-    {
-        foreach (string name in Club.Boats)
-        {
-            BoatSpecification boat = Club.Boat(name);
-            yield return ($"{name}-service-sheet", paper => ServiceSheet.Of(Card(name), paper: paper));
-            yield return ($"{name}-logbook", paper => Logbook.Of(boat, Club.Log(name), Club.Today, paper: paper));
-            yield return ($"{name}-compliance-statement", paper => ComplianceStatement.Of(boat, Club.Log(name).Compliance(boat.Engines[0].Specification, Club.Today), paper: paper));
-        }
-    }
-
-    private static JobCard Card(string name)
-    {
-        BoatSpecification boat = Club.Boat(name);
-        string[] wanted = ["engine-oil", "fuel-filter", "impeller-inspect", "belt-inspect", "strainer", "coolant"];
-        return JobCard.PrepareFor(
-            boat,
-            Club.Log(name),
-            new LocalDate(2027, 4, 20),
-            boat.Engines[0].Specification.Tasks.Select(task => task.Id).Where(wanted.Contains),
-            JobConditions.NotStated.WithWeather(Temperature.FromDegreesCelsius(-4), Temperature.FromDegreesCelsius(24))).Value;
     }
 }

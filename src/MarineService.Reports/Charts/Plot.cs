@@ -41,7 +41,7 @@ internal sealed class Plot
             TextColor = Color(Palette.Ink),
             PlotAreaBorderColor = Color(Palette.Quiet),
             PlotAreaBorderThickness = new OxyThickness(1),
-            PlotMargins = new OxyThickness(64, 26, 24, 44),
+            PlotMargins = new OxyThickness(72, 26, 24, 44),
             Padding = new OxyThickness(0),
         };
         foreach (Axis axis in new[] { across, up })

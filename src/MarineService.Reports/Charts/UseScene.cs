@@ -54,6 +54,7 @@ internal sealed class UseScene
             notes.Paragraph(line).Gap(2);
         }
 
+        notes.Gap(4);
         for (int i = 0; i < _marks.Count; i++)
         {
             DueMark mark = _marks[i];
@@ -271,7 +272,7 @@ internal sealed class UseScene
         yield return $"{_readings.Length} readings, the last {_readings[_readings.Length - 1].Hours.Estimate} on {Iso(_readings[_readings.Length - 1].Date)}.";
         Answer<HoursForecast> then = _use.HoursOn(_until);
         yield return then.IsKnown
-            ? $"Forecast: {then.Value.Explain(_units).Answer} {string.Join("; ", then.Value.Explain(_units).Lines.Where(line => line.Label is "stands on" or "how sure").Select(line => $"{line.Label}: {line.Text}"))}."
+            ? $"Forecast: {then.Value.Explain(_units).Answer} {Notes.Sentence(string.Join("; ", then.Value.Explain(_units).Lines.Where(line => line.Label is "stands on" or "how sure").Select(line => $"{line.Label}: {line.Text}")))}"
             : $"Forecast not known: {string.Join(" ", then.Missing)}";
         yield return "Rings: readings. Dashes: expected, within the range of the past seasons. Bars along the foot: laid up. Diamonds: a task comes due, with the earliest and latest day where they differ.";
     }

@@ -173,7 +173,7 @@ internal sealed class ViscosityScene
     private XElement Label(double x, double row, string words, string color)
     {
         double width = Lettering.Width(words, Size) + 8;
-        double right = _plot.Area.X + _plot.Area.Width;
+        double right = _plot.Area.X + _plot.Area.Width - 2;
 
         // At the right of its line, else at its left; where neither has room, over it.
         double from = x + 5 + width <= right ? x + 5 : Math.Max(_plot.Area.X, x - 5 - width >= _plot.Area.X ? x - 5 - width : right - width);
@@ -218,7 +218,7 @@ internal sealed class ViscosityScene
 
     private IEnumerable<string> Lines()
     {
-        yield return _selection.Explain(_units).Answer;
+        yield return $"For this engine: {_selection.Explain(_units).Answer}";
         if (_grade is not null)
         {
             yield return _grade.Explain(_units).Answer;

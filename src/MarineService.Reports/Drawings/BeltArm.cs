@@ -49,6 +49,9 @@ internal sealed class BeltArm
 
             // The gap of the ring lies towards the pulley, where the arm is.
             double from = Math.Atan2(py - y, px - x) + Math.PI - (sweep / 2);
+
+            // White beneath it, where the belt runs under it.
+            arm.Add(Arrow.Round(x, y, ReleaseRadius, from, sweep, 10, Stroke.Of(Palette.Paper, 9), Palette.Paper));
             arm.Add(Arrow.Round(x, y, ReleaseRadius, from, sweep, 10, Stroke.Of(Palette.Green, 2.4).Dashed("6 3"), Palette.Green));
             Label(arm, x, y, "release");
         }

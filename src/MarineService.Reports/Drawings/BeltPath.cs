@@ -12,6 +12,7 @@ internal sealed class BeltPath
     private const double ToothEvery = 8;
     private const double ToothLength = 7;
     private const double Crowded = 400;
+    private const double GhostWidth = 2.2;
 
     private readonly BeltFrame _frame;
     private readonly BeltRouting _routing;
@@ -34,7 +35,7 @@ internal sealed class BeltPath
             AddArc(path, stop);
         }
 
-        return Svg.Group("should-lie", Svg.Path(path.Close().ToString(), Stroke.Of(Palette.Blue, 2.2).Dashed("1.5 5")));
+        return Svg.Group("should-lie", Svg.Path(path.Close().ToString(), Stroke.Of(Palette.Blue, GhostWidth).Dashed("1.5 5")));
     }
 
     /// <summary>The band, stop by stop; a span of which something was found is drawn in dashes.</summary>
@@ -70,12 +71,17 @@ internal sealed class BeltPath
     }
 
     /// <summary>Where names and marks must not stand.</summary>
-    internal void KeepClear(Placement room)
+    internal void KeepClear(Placement room) => KeepClear(room, ToothLength);
+
+    /// <summary>The same for the dotted line of <see cref="Ghost"/>, which has no comb.</summary>
+    internal void KeepGhostClear(Placement room) => KeepClear(room, GhostWidth);
+
+    private void KeepClear(Placement room, double halfWidth)
     {
         for (int i = 0; i < _stops.Count; i++)
         {
             (StopGeometry from, StopGeometry to) = (_stops[i], _stops[Next(i)]);
-            room.KeepClearLine(_frame.X(from.ExitXMm), _frame.Y(from.ExitYMm), _frame.X(to.EntryXMm), _frame.Y(to.EntryYMm), ToothLength);
+            room.KeepClearLine(_frame.X(from.ExitXMm), _frame.Y(from.ExitYMm), _frame.X(to.EntryXMm), _frame.Y(to.EntryYMm), halfWidth);
         }
     }
 
@@ -87,17 +93,22 @@ internal sealed class BeltPath
 
     private void AddArc(SvgPath path, in StopGeometry stop)
     {
-        // One arc of nearly a full turn would be ambiguous in two decimals: two halves never are.
+        // In parts of a quarter turn at most: where an arc comes near to half a turn, two decimals no longer say where its middle is.
         double sign = stop.TurnsCounterClockwise ? 1 : -1;
         double start = Math.Atan2(stop.EntryYMm - stop.CenterYMm, stop.EntryXMm - stop.CenterXMm);
-        double half = start + (sign * stop.WrapRadians / 2);
         double radius = stop.PitchRadiusMm * _frame.Scale;
-        path.Arc(
-            radius,
-            large: false,
-            clockwise: !stop.TurnsCounterClockwise,
-            _frame.X(stop.CenterXMm + (stop.PitchRadiusMm * Math.Cos(half))),
-            _frame.Y(stop.CenterYMm + (stop.PitchRadiusMm * Math.Sin(half))));
+        int parts = Math.Max(1, (int)Math.Ceiling(stop.WrapRadians / (Math.PI / 2)));
+        for (int part = 1; part < parts; part++)
+        {
+            double angle = start + (sign * stop.WrapRadians * part / parts);
+            path.Arc(
+                radius,
+                large: false,
+                clockwise: !stop.TurnsCounterClockwise,
+                _frame.X(stop.CenterXMm + (stop.PitchRadiusMm * Math.Cos(angle))),
+                _frame.Y(stop.CenterYMm + (stop.PitchRadiusMm * Math.Sin(angle))));
+        }
+
         path.Arc(radius, large: false, clockwise: !stop.TurnsCounterClockwise, _frame.X(stop.ExitXMm), _frame.Y(stop.ExitYMm));
     }
 

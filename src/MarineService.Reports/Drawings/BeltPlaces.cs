@@ -34,7 +34,7 @@ internal sealed class BeltPlaces
     {
         XElement marks = Svg.Group("marks");
         int number = 0;
-        foreach ((string subject, _) in _places)
+        foreach ((string subject, List<Finding> findings) in _places)
         {
             if (Where(subject, frame, belt) is not (double X, double Y, double Radius) place)
             {
@@ -42,8 +42,9 @@ internal sealed class BeltPlaces
             }
 
             double size = (2 * Notes.MarkRadius) + 2;
-            Box box = room.Beside(place.X, place.Y, place.Radius, size, size, frame.Outward(place.X, place.Y));
-            marks.Add(Leader(place, box), Notes.Mark(box.CenterX, box.CenterY, ++number));
+            Box box = room.Beside(place.X, place.Y, place.Radius, size, size, frame.Outward(place.X, place.Y), hasLeader: true);
+            Severity worst = findings.Max(finding => finding.Severity);
+            marks.Add(Leader(place, box, Notes.SeverityColor(worst)), Notes.Mark(box.CenterX, box.CenterY, ++number, worst));
         }
 
         return marks;
@@ -52,9 +53,20 @@ internal sealed class BeltPlaces
     internal void Write(Notes notes, DisplayUnits units)
     {
         int number = 0;
-        foreach ((string subject, List<Finding> findings) in _places)
+        foreach ((_, List<Finding> findings) in _places.Where(place => IsShown(place.Subject)))
         {
-            notes.Findings(IsShown(subject) ? ++number : null, findings, units);
+            notes.Findings(++number, findings, units);
+        }
+
+        (string Subject, List<Finding> Findings)[] rest = [.. _places.Where(place => !IsShown(place.Subject))];
+        if (number > 0 && rest.Length > 0)
+        {
+            notes.Gap(2).Paragraph("Not to be shown at one place:", bold: true);
+        }
+
+        foreach ((_, List<Finding> findings) in rest)
+        {
+            notes.Findings(null, findings, units);
         }
 
         if (_places.Count == 0)
@@ -68,7 +80,7 @@ internal sealed class BeltPlaces
         : _places.SelectMany(place => place.Findings).Select(finding => Notes.Sentence(finding, units));
 
     // A short line from the mark to its place, when it had to stand off.
-    private static XElement? Leader((double X, double Y, double Radius) place, Box box)
+    private static XElement? Leader((double X, double Y, double Radius) place, Box box, string color)
     {
         double dx = box.CenterX - place.X;
         double dy = box.CenterY - place.Y;
@@ -79,7 +91,7 @@ internal sealed class BeltPlaces
             place.Y + (dy / far * place.Radius),
             place.X + (dx / far * (far - Notes.MarkRadius)),
             place.Y + (dy / far * (far - Notes.MarkRadius)),
-            Stroke.Of(Palette.Red, 1.4));
+            Stroke.Of(color, 1.4));
     }
 
     private (double X, double Y, double Radius)? Where(string subject, BeltFrame frame, BeltPath? belt)

@@ -54,7 +54,9 @@ internal sealed class BeltPulleys
             double width = lines.Max(line => Lettering.Width(line, NameSize));
             double height = lines.Count * NameSize * Lettering.Leading;
             bool fits = Math.Sqrt((width * width) + (height * height)) / 2 < ring - 5;
-            Box box = fits ? Box.Around(x, y, width, height) : _room.Beside(x, y, radius + 6, width, height, _frame.Outward(x, y));
+            Box inside = Box.Around(x, y, width, height);
+            fits &= !_room.IsCrossed(inside);
+            Box box = fits ? inside : _room.Beside(x, y, radius + 6, width, height, _frame.Outward(x, y));
             if (!fits)
             {
                 names.Add(Svg.Circle(x, y, 1.6, Stroke.None.Filled(Palette.Ink)));

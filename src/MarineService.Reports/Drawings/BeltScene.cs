@@ -18,6 +18,7 @@ internal sealed class BeltScene
     private readonly DisplayUnits _units;
     private readonly BeltFrame _frame;
     private readonly BeltPath? _belt;
+    private readonly BeltPath? _should;
     private readonly Placement _room;
     private readonly BeltPlaces _places;
     private readonly TensionerCheck? _tensioner;
@@ -28,6 +29,7 @@ internal sealed class BeltScene
         (_answer, _differs, _units) = (answer, differs, units);
         _frame = new BeltFrame(_drive, Top);
         _belt = check.Geometry.IsKnown ? new BeltPath(_frame, _routing, check.Geometry.Value) : null;
+        _should = differs?.Right.Measure() is { IsKnown: true } right ? new BeltPath(_frame, differs.Right, right.Value) : null;
         _room = new Placement(_frame.Page);
         _places = new BeltPlaces(_routing, findings);
 
@@ -43,8 +45,9 @@ internal sealed class BeltScene
         }
 
         _belt?.KeepClear(_room);
+        _should?.KeepGhostClear(_room);
         BeltPulleys pulleys = new(_routing, _frame, _room, _check.Geometry.IsKnown);
-        XElement drive = Svg.Group("drive", _frame.Attributes(), Ghost(), pulleys.Circles(), _belt?.Band(_places.IsWrongSpan));
+        XElement drive = Svg.Group("drive", _frame.Attributes(), _should?.Ghost(), pulleys.Circles(), _belt?.Band(_places.IsWrongSpan));
         XElement? arm = _drive.Tensioner is Tensioner tensioner ? new BeltArm(tensioner, _drive, _tensioner, _frame, _room).Draw() : null;
         drive.Add(arm, pulleys.NamesAndSenses(), _places.Marks(_frame, _belt, _room));
 
@@ -61,9 +64,6 @@ internal sealed class BeltScene
 
     private static TensionerCheck? Released(BeltCheck? check) =>
         check is { Tensioner: { IsKnown: true, Value.Release.IsKnown: true } tensioner } ? tensioner.Value : null;
-
-    private XElement? Ghost() =>
-        _differs?.Right.Measure() is { IsKnown: true } right ? new BeltPath(_frame, _differs.Right, right.Value).Ghost() : null;
 
     private string CrankWords() => $"Seen so the crank turns {Word(_drive.CrankTurns.AsSeenFrom(Viewpoint.PulleyEnd))}. Pulleys and their places are to scale";
 

@@ -115,7 +115,7 @@ internal sealed class BoltScene
         }
     }
 
-    private IEnumerable<Finding> Findings() => _held is null ? _fit.Findings : _held.Findings.Concat(_fit.Findings);
+    private IReadOnlyCollection<Finding> Findings() => _held is null ? _fit.Findings : [.. _held.Findings, .. _fit.Findings];
 
     private string Shown(double mm) => Figure.Of("off", mm, FigureUnit.FineMillimeter).ToString(_units);
 }

@@ -11,7 +11,7 @@ internal sealed class BoltView
     private const double RingRadius = 11;
     private const double NumberSize = 12;
 
-    /// <summary>Farther off than this from its hole, a cover's hole is drawn where it is.</summary>
+    /// <summary>Farther off than this, in plays, a cover's hole is drawn no farther from its hole than it is.</summary>
     private const double MostPlays = 2.5;
 
     private readonly CoverFit _fit;
@@ -94,7 +94,7 @@ internal sealed class BoltView
         // Whether all go in is Core's word; which of them do not, the drawing shows by their places, the worst in any case.
         bool goesIn = _shown.AllGoIn || (number != _shown.WorstHole && plays <= 1);
         double inRing = Math.Min(goesIn ? 1 : MostPlays, plays) * (RingRadius - 3);
-        if (offMm < 1e-9 || plays > MostPlays || inRing < offMm * scale)
+        if (offMm < 1e-9 || inRing < offMm * scale)
         {
             return (trueX, trueY, goesIn);
         }

@@ -68,7 +68,9 @@ internal sealed class DipstickScene
         if (_estimate.IsKnown)
         {
             double y = OnStick(_estimate.Value.RangeFraction);
-            stick.Add(Svg.Rectangle(left, y, StickWidth, Foot - y, Stroke.None.Filled(Palette.Tint)));
+            stick.Add(Svg.Path(
+                new SvgPath().To(left, y).Line(left, Foot).Arc(StickWidth / 2, large: false, clockwise: false, right, Foot).Line(right, y).Close().ToString(),
+                Stroke.None.Filled(Palette.Tint)));
         }
 
         // Hatched between the marks, as many sticks are; the rounded foot is only a look.
@@ -88,7 +90,7 @@ internal sealed class DipstickScene
         string range = Write(_change.Sump.Dipstick.RangeVolume.Liters);
         double middle = (Full + Add) / 2;
         stick.Add(
-            Svg.Line(left - 52, Full + 16, left - 52, Add - 8, Stroke.Of(Palette.Quiet, 0.8)),
+            Svg.Line(left - 52, Full + 16, left - 52, Add - 16, Stroke.Of(Palette.Quiet, 0.8)),
             Svg.Text(left - 62, middle, 13, range, "end", Palette.Quiet),
             Svg.Text(left - 62, middle + 17, 12, "between the marks", "end", Palette.Quiet));
         return stick;
@@ -187,7 +189,7 @@ internal sealed class DipstickScene
         {
             Explanation level = _estimate.Value.Explain(_units);
             yield return level.Answer;
-            yield return string.Join("; ", level.Lines.Select(line => $"{line.Label} {line.Text}")) + ". ± is one standard uncertainty.";
+            yield return Notes.Sentence(string.Join("; ", level.Lines.Select(line => $"{line.Label}: {line.Text}"))) + " ± is one standard uncertainty.";
         }
         else
         {
@@ -202,7 +204,7 @@ internal sealed class DipstickScene
         if (_pour.IsKnown)
         {
             Explanation pour = _pour.Value.Explain(_units);
-            yield return $"Next: {pour.Answer} {string.Join("; ", pour.Lines.Where(line => line.Label.StartsWith("by ", StringComparison.Ordinal)).Select(line => $"{line.Label} {line.Text}"))}.";
+            yield return $"Next: {pour.Answer} {Notes.Sentence(string.Join("; ", pour.Lines.Where(line => line.Label.StartsWith("by ", StringComparison.Ordinal)).Select(line => $"{line.Label}: {line.Text}")))}";
         }
         else
         {

@@ -23,12 +23,12 @@ internal static class Lettering
 
     internal static double Width(string text, double size) => size * text.Sum(Share);
 
-    /// <summary>The text in lines that fit the width; a word that is too long for a line is cut, never in the middle of a character.</summary>
+    /// <summary>The text as it will stand in the picture, in lines that fit the width; a word that is too long for a line is cut, never in the middle of a character.</summary>
     internal static IReadOnlyList<string> Wrap(string text, double size, double width)
     {
         List<string> lines = [];
         string line = string.Empty;
-        foreach (string word in text.Split(' ', '\n', '\t').SelectMany(word => Cut(word, size, width)))
+        foreach (string word in PlainText.Of(text).Split(' ', '\n', '\t').SelectMany(word => Cut(word, size, width)))
         {
             string longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && Width(longer, size) > width)
@@ -42,17 +42,6 @@ internal static class Lettering
 
         lines.Add(line);
         return lines;
-    }
-
-    /// <summary>The text as far as it fits one line, with an ellipsis when something is left off.</summary>
-    internal static string Fit(string text, double size, double width)
-    {
-        if (Width(text, size) <= width)
-        {
-            return text;
-        }
-
-        return Cut(text, size, width - Width("…", size)).First().TrimEnd() + "…";
     }
 
     private static IEnumerable<string> Cut(string word, double size, double width)

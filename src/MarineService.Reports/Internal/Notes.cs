@@ -26,10 +26,27 @@ internal sealed class Notes
     internal IEnumerable<XElement> Elements => _elements;
 
     /// <summary>The number that ties a place in the picture to its words.</summary>
-    internal static XElement Mark(double x, double y, int number, string color = Palette.Red) => Svg.Group(
+    internal static XElement Mark(double x, double y, int number, string color) => Svg.Group(
         "mark",
         Svg.Circle(x, y, MarkRadius, Stroke.Of(color, 1.8).Filled(Palette.Paper)),
         Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", color, bold: true));
+
+    /// <summary>The same for what was found: a full disc where something must be put right, a ring where not.</summary>
+    internal static XElement Mark(double x, double y, int number, Severity severity)
+    {
+        string color = SeverityColor(severity);
+        return severity < Severity.Act ? Mark(x, y, number, color) : Svg.Group(
+            "mark",
+            Svg.Circle(x, y, MarkRadius, Stroke.Of(color, 1.8).Filled(color)),
+            Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", Palette.Paper, bold: true));
+    }
+
+    internal static string SeverityColor(Severity severity) => severity switch
+    {
+        >= Severity.Act => Palette.Red,
+        Severity.Advice => Palette.Amber,
+        _ => Palette.Quiet,
+    };
 
     internal static string SeverityWord(Severity severity) => severity switch
     {
@@ -46,6 +63,9 @@ internal sealed class Notes
         return $"{SeverityWord(finding.Severity)}. {finding.Code}: {finding.Message(units)}.{remedy}";
     }
 
+    /// <summary>A clause made a sentence: a capital in front, one full stop behind.</summary>
+    internal static string Sentence(string clause) => $"{char.ToUpperInvariant(clause[0])}{clause.Substring(1).TrimEnd('.')}.";
+
     internal Notes Gap(double height)
     {
         Bottom += height;
@@ -55,17 +75,16 @@ internal sealed class Notes
     internal Notes Paragraph(string text, double size = Size, bool bold = false, string color = Palette.Ink) => Lines(text, 0, size, bold, color);
 
     /// <summary>Findings that share a place, under the number of its mark; without a number when they concern no one place.</summary>
-    internal Notes Findings(int? number, IEnumerable<Finding> findings, DisplayUnits units)
+    internal Notes Findings(int? number, IReadOnlyCollection<Finding> findings, DisplayUnits units)
     {
         if (number is int shown)
         {
-            _elements.Add(Mark(_x + MarkRadius + 1, Bottom + (Size * Lettering.Leading / 2), shown));
+            _elements.Add(Mark(_x + MarkRadius + 1, Bottom + (Size * Lettering.Leading / 2), shown, findings.Max(finding => finding.Severity)));
         }
 
         foreach (Finding finding in findings)
         {
-            string color = finding.Severity >= Severity.Act ? Palette.Red : finding.Severity == Severity.Advice ? Palette.Amber : Palette.Quiet;
-            Lines($"{SeverityWord(finding.Severity)} ({finding.Code})", Indent, Size, bold: true, color);
+            Lines($"{SeverityWord(finding.Severity)} ({finding.Code})", Indent, Size, bold: true, SeverityColor(finding.Severity));
             Lines($"{finding.Message(units)}.", Indent, Size, bold: false, Palette.Ink);
             if (Remedy(finding, units) is string todo)
             {

@@ -10,9 +10,13 @@ internal sealed class Placement
     /// <summary>White left between two things.</summary>
     private const double Gap = 3;
 
+    /// <summary>To cover a thing is so much worse than to cross it with a thin stroke.</summary>
+    private const int Heavier = 8;
+
     private readonly Box _page;
     private readonly List<Box> _boxes = [];
     private readonly List<(double X, double Y, double Radius)> _discs = [];
+    private readonly List<(double X, double Y, double Radius)> _lines = [];
 
     internal Placement(Box page) => _page = page;
 
@@ -28,9 +32,12 @@ internal sealed class Placement
         for (int i = 0; i <= steps; i++)
         {
             double at = (double)i / steps;
-            KeepClearDisc(x1 + (at * (x2 - x1)), y1 + (at * (y2 - y1)), halfWidth);
+            _lines.Add((x1 + (at * (x2 - x1)), y1 + (at * (y2 - y1)), halfWidth));
         }
     }
+
+    /// <summary>Whether a line runs through the box.</summary>
+    internal bool IsCrossed(Box box) => _lines.Exists(line => box.MeetsDisc(line.X, line.Y, line.Radius));
 
     /// <summary>The nearest free place beside a disc, first in the direction given; taken from then on.</summary>
     /// <param name="x">Middle of the disc.</param>
@@ -39,7 +46,8 @@ internal sealed class Placement
     /// <param name="width">Width of what is placed.</param>
     /// <param name="height">Its height.</param>
     /// <param name="direction">The direction to try first, radians, clockwise on the page from the right.</param>
-    internal Box Beside(double x, double y, double radius, double width, double height, double direction)
+    /// <param name="hasLeader">Whether a stroke leads from it to the disc, which should cross no line.</param>
+    internal Box Beside(double x, double y, double radius, double width, double height, double direction, bool hasLeader = false)
     {
         Box best = default;
         int fewest = int.MaxValue;
@@ -52,7 +60,7 @@ internal sealed class Placement
             double ux = Math.Cos(angle);
             double uy = Math.Sin(angle);
             Box box = Box.Around(x + (ux * (out_ + (width / 2))), y + (uy * (out_ + (height / 2))), width, height);
-            int met = Met(box);
+            int met = (Heavier * Met(box)) + (hasLeader ? Crossed(x, y, box) : 0);
             if (met < fewest)
             {
                 (best, fewest) = (box, met);
@@ -63,11 +71,28 @@ internal sealed class Placement
         return best;
     }
 
+    // A line through the very middle leads away in any direction: it is no hindrance.
+    private int Crossed(double x, double y, Box box) => _lines.Count(line =>
+        ((line.X - x) * (line.X - x)) + ((line.Y - y) * (line.Y - y)) > (Gap + line.Radius) * (Gap + line.Radius)
+        && Nearest(line.X, line.Y, x, y, box.CenterX, box.CenterY) < line.Radius)
+        + _boxes.Count(other => Enumerable.Range(1, Directions).Any(i => other.Grown(Gap).Contains(
+            x + ((box.CenterX - x) * i / Directions), y + ((box.CenterY - y) * i / Directions))));
+
+    /// <summary>How near a point is to the stroke from one place to another.</summary>
+    private static double Nearest(double x, double y, double x1, double y1, double x2, double y2)
+    {
+        (double dx, double dy) = (x2 - x1, y2 - y1);
+        double at = Math.Max(0, Math.Min(1, (((x - x1) * dx) + ((y - y1) * dy)) / ((dx * dx) + (dy * dy))));
+        (double ex, double ey) = (x - x1 - (at * dx), y - y1 - (at * dy));
+        return Math.Sqrt((ex * ex) + (ey * ey));
+    }
+
     private int Met(Box box)
     {
         Box grown = box.Grown(Gap);
         return (_page.Contains(box) ? 0 : 1000)
             + _boxes.Count(other => grown.Meets(other))
-            + _discs.Count(disc => grown.MeetsDisc(disc.X, disc.Y, disc.Radius));
+            + _discs.Count(disc => grown.MeetsDisc(disc.X, disc.Y, disc.Radius))
+            + _lines.Count(line => grown.MeetsDisc(line.X, line.Y, line.Radius));
     }
 }

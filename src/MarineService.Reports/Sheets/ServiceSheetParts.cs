@@ -113,7 +113,12 @@ internal sealed partial class ServiceSheetParts
         Distinct.Elements(_drawings).Zip(_drawings, (svg, drawing) => Html.Tag(
             "figure",
             svg,
-            Html.Tag("figcaption", Html.Tag("strong", Html.Words(drawing.Title)), ". ", Html.Words(drawing.Description)))));
+            Html.Tag(
+                "figcaption",
+                drawing.IsLargeOnPaper ? Html.Class("said-above") : null,
+                Html.Tag("strong", Html.Words(drawing.Title)),
+                ". ",
+                Html.Words(drawing.Description)))));
 
     private XElement? Found()
     {

@@ -44,12 +44,23 @@ internal static class SheetFrame
         Html.Tag("h2", Html.Attribute("id", $"{id}-heading"), heading),
         content);
 
-    /// <summary>A table whose header row stands on every page that it reaches.</summary>
-    internal static XElement Table(string @class, IEnumerable<string> headings, IEnumerable<XElement> rows) => Html.Tag(
+    /// <summary>A table whose header row stands on every page that it reaches; each cell carries its heading too, for screens too narrow for columns.</summary>
+    internal static XElement Table(string @class, IReadOnlyList<string> headings, IEnumerable<XElement> rows) => Html.Tag(
         "table",
         Html.Class(@class),
         Html.Tag("thead", Html.Tag("tr", headings.Select(heading => Html.Tag("th", Html.Attribute("scope", "col"), heading)))),
-        Html.Tag("tbody", rows));
+        Html.Tag("tbody", rows.Select(row => Labelled(row, headings))));
+
+    // The first cell says itself what the row is about.
+    private static XElement Labelled(XElement row, IReadOnlyList<string> headings)
+    {
+        foreach ((XElement cell, string heading) in row.Elements().Zip(headings, (cell, heading) => (cell, heading)).Skip(1))
+        {
+            cell.Add(Html.Attribute("data-label", heading));
+        }
+
+        return row;
+    }
 
     internal static XElement Row(params object?[] cells) => Html.Tag("tr", cells);
 

@@ -37,6 +37,8 @@ internal static class SheetStyle
         p { margin: 0 0 .5mm; orphans: 3; widows: 3; }
         ul, ol { margin: 0; padding-left: 5mm; }
         li { break-inside: avoid; }
+        h2 + p { break-after: avoid; }
+        table + p, .columns + p { margin-top: 1mm; }
         table { width: 100%; border-collapse: collapse; border-bottom: 1pt solid {{Palette.Ink}}; }
         thead { display: table-header-group; break-inside: avoid; }
         tr { break-inside: avoid; }
@@ -60,13 +62,14 @@ internal static class SheetStyle
         .state-near::before { content: "\25B2\00A0"; }
         .state-good::before { content: "\2713\00A0"; }
         .box { border: 1.5pt solid {{Palette.Ink}}; padding: 2mm 3mm; break-inside: avoid; }
+        ul.box { padding-left: 8mm; }
         .unknown b { color: {{Palette.Red}}; }
         .columns { columns: 3 48mm; column-gap: 6mm; }
         .columns p { break-inside: avoid; margin-bottom: 1.2mm; }
-        .tick { display: inline-flex; gap: 1.5mm; align-items: flex-start; }
-        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: .2mm 0 0; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
+        .tick { display: inline-flex; gap: 1.5mm; align-items: baseline; }
+        .tick input { appearance: none; -webkit-appearance: none; flex: none; width: 4.2mm; height: 4.2mm; margin: -1.3mm 0 0; position: relative; top: .7mm; border: 1.2pt solid {{Palette.Ink}}; background: {{Palette.Paper}}; }
         .tick input:checked::after { content: "\2713"; display: block; font: 700 11pt/3.6mm sans-serif; text-align: center; color: {{Palette.Ink}}; }
-        .field { display: inline-flex; align-items: flex-end; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
+        .field { display: inline-flex; flex-wrap: wrap; align-items: baseline; gap: 1mm; margin: 0 2mm 0 0; max-width: 100%; }
         .field-label { font-size: 8.5pt; color: {{Palette.Quiet}}; }
         .write, .write-short, .write-long { display: inline-block; border-bottom: .8pt solid {{Palette.Ink}}; height: 5.5mm; width: 30mm; }
         .write-short { width: 11mm; }
@@ -93,17 +96,25 @@ internal static class SheetStyle
         .hold { border-left: 3pt solid {{Palette.Ink}}; padding-left: 1.5mm; margin-bottom: 1mm; }
         .hold b { letter-spacing: .06em; }
         figure { margin: 0 0 3mm; break-inside: avoid; }
-        figure svg { display: block; width: 100%; max-height: 150mm; }
+        figure svg { display: block; width: 100%; max-height: 222mm; font-family: inherit; }
         figcaption { font-size: 9pt; color: {{Palette.Quiet}}; }
         .done-with { text-decoration: line-through; }
         .signatures { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 8mm; break-inside: avoid; }
         .signatures .write-long { width: 55mm; height: 9mm; }
         footer { border-top: 1pt solid {{Palette.Ink}}; padding-top: 2mm; font-size: 9pt; break-inside: avoid; }
-        @media print { body { max-width: none; padding: 0; } }
+        @media print {
+          body { max-width: none; padding: 0; }
+          .said-above { display: none; }
+        }
         @media screen and (max-width: 600px) {
+          html { font-size: 12pt; }
+          dt, .quiet, .why, .caution, .field-label, .mark, .signal, figcaption { font-size: 10.5pt; }
           thead { display: none; }
           table, tbody, tr, tbody th, td { display: block; width: auto !important; border: 0; padding: .5mm 0; }
           tr { border-top: .8pt solid {{Palette.Ink}}; padding: 1.5mm 0; }
+          .why dt { flex-basis: 23mm; }
+          td:empty { display: none; }
+          .log td::before, .amounts td::before, .parts td::before, .loose td::before, .proof td::before, .waste td::before { content: attr(data-label) ": "; font-size: 10.5pt; color: {{Palette.Quiet}}; }
           .columns { columns: 1; }
           .signatures { grid-template-columns: 1fr; }
         }

@@ -123,6 +123,19 @@ public sealed class BeltDrawingTest
         Assert.Single(Pictures.ByClass(drawing, "should-lie"));
     }
 
+    /// <summary>Told apart without colour: full where something must be put right, a ring where it is advice.</summary>
+    [Theory]
+    [MemberData(nameof(Routings))]
+    public void Of_Findings_FillTheMarkOnlyWhereSomethingMustBePutRight(string lies)
+    {
+        BeltExamination seen = Examine(Drive.ReadRouting(lies).Value);
+        bool[] full = [.. Pictures.ByClass(BeltDrawing.Of(seen), "marks").Single().Elements().Where(one => (string?)one.Attribute("class") == "mark")
+            .Select(mark => (string?)mark.Elements().First().Attribute("fill") == (string?)mark.Elements().First().Attribute("stroke"))];
+        IGrouping<string, Finding>[] places = [.. seen.Findings.GroupBy(finding => finding.Subject).Where(place => place.Key != "belt")];
+        Assert.Equal(places.Select(place => place.Max(finding => finding.Severity) >= Severity.Act), full);
+        Assert.NotEmpty(full);
+    }
+
     [Fact]
     public void Of_UnmeasurableRouting_SaysWhatIsMissing()
     {

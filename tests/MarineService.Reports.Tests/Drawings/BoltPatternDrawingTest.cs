@@ -52,6 +52,25 @@ public sealed class BoltPatternDrawingTest
         }
     }
 
+    /// <summary>A cross within its ring goes in: one that does not stands outside, and the cover's hole reaches over the edge of the block's.</summary>
+    [Theory]
+    [InlineData(3)]
+    [InlineData(57)]
+    [InlineData(58.9)]
+    public void Of_HeldCover_PutsNoCrossInARingThatItDoesNotEnter(double turn)
+    {
+        XElement view = Pictures.ByClass(BoltPatternDrawing.Of(Fit.AsHeld(Angle.FromDegrees(turn)).Value, DisplayUnits.Metric), "pattern").First();
+        (double X, double Y, double R)[] rings = [.. ByClass(view, "block-hole").Select(hole => hole.Elements().First()).Select(ring => ((double)ring.Attribute("cx")!, (double)ring.Attribute("cy")!, (double)ring.Attribute("r")!))];
+        foreach (XElement cross in ByClass(view, "cover-hole"))
+        {
+            XElement stroke = cross.Elements().First();
+            double x = ((double)stroke.Attribute("x1")! + (double)stroke.Attribute("x2")!) / 2;
+            double y = ((double)stroke.Attribute("y1")! + (double)stroke.Attribute("y2")!) / 2;
+            bool isWithin = rings.Any(ring => Math.Sqrt(Math.Pow(x - ring.X, 2) + Math.Pow(y - ring.Y, 2)) < ring.R);
+            Assert.Equal((bool)cross.Attribute("data-goes-in")!, isWithin);
+        }
+    }
+
     [Fact]
     public void Of_EvenPattern_SaysWhichFitsAreWrong()
     {
@@ -82,4 +101,6 @@ public sealed class BoltPatternDrawingTest
         Assert.Equal("held", Assert.Throws<ArgumentNullException>(() => BoltPatternDrawing.Of((HeldCover)null!, DisplayUnits.Metric)).ParamName);
         Assert.Equal("units", Assert.Throws<ArgumentOutOfRangeException>(() => BoltPatternDrawing.Of(Fit, (DisplayUnits)9)).ParamName);
     }
+
+    private static IEnumerable<XElement> ByClass(XElement view, string name) => view.Elements().Where(one => (string?)one.Attribute("class") == name);
 }

@@ -75,6 +75,19 @@ public sealed class SheetLawTest
         Assert.All(page.QuerySelectorAll("table"), table => Assert.NotNull(table.QuerySelector("thead th[scope=col]")));
     }
 
+    /// <summary>Where columns have no room, on a telephone, each cell says itself what it is.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Cell_CarriesTheHeadingOfItsColumn(string kind)
+    {
+        IDocument page = SheetReader.Read(OfClub("curlew").Single(sheet => sheet.Name == kind));
+        Assert.All(page.QuerySelectorAll("tbody tr"), row =>
+        {
+            string[] headings = [.. row.Closest("table")!.QuerySelectorAll("thead th").Select(heading => heading.TextContent)];
+            Assert.Equal(headings.Skip(1), row.QuerySelectorAll(":scope > td").Select(cell => cell.GetAttribute("data-label")!));
+        });
+    }
+
     private static IEnumerable<Sheet> OfClub(string boat)
     {
         yield return ServiceSheet.Of(Cards.Of(boat));

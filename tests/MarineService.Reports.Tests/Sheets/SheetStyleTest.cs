@@ -30,12 +30,12 @@ public sealed partial class SheetStyleTest
             if (said.TryGetValue("color", out string? text))
             {
                 texts++;
-                Assert.True(PaletteTest.Contrast(text, ground) >= 4.5, rule.Value);
+                Assert.True(Contrast.Of(text, ground) >= 4.5, rule.Value);
             }
 
             foreach (string mark in said.Where(one => one.Key.StartsWith("border", StringComparison.Ordinal)).SelectMany(one => Color().Matches(one.Value).Select(match => match.Value)))
             {
-                Assert.True(PaletteTest.Contrast(mark, Palette.Paper) >= 3, rule.Value);
+                Assert.True(Contrast.Of(mark, Palette.Paper) >= 3, rule.Value);
             }
         }
 
