@@ -9,7 +9,8 @@ using NodaTime;
 namespace MarineService.Core.Exchange;
 
 /// <summary>What a document says of one log entry, before it is put together.</summary>
-internal sealed class EntryParts
+/// <remarks>A struct, since most of its members stay empty: it lives no longer than the reading of its entry.</remarks>
+internal struct EntryParts
 {
     internal EntryKind? Kind { get; set; }
 
@@ -81,22 +82,10 @@ internal sealed class EntryParts
 
     internal Func<LocalDate, EngineHours?, AnodeInspection>? Anode { get; set; }
 
-    internal LogEntry Build()
-    {
-        LogEntry entry = Kind == EntryKind.Withdrawal
-            ? LogEntry.Withdrawing(Corrects!, Date!.Value)
-            : LogEntry.Of(Fact());
-        entry = Id is null ? entry : entry.WithId(Id);
-        entry = Engine is null ? entry : entry.For(Engine);
-        entry = By is null ? entry : entry.DoneBy(By);
-        entry = CheckedBy is null ? entry : entry.WithChecker(CheckedBy);
-        entry = Evidence is { Count: > 0 } ? entry.WithEvidence([.. Evidence]) : entry;
-        entry = Note is null ? entry : entry.WithNote(Note);
-        entry = Corrects is null || Kind == EntryKind.Withdrawal ? entry : entry.Correcting(Corrects);
-        return Reconstructed == true ? entry.AsReconstructed() : entry;
-    }
+    internal readonly LogEntry Build() => LogEntry.Read(
+        Kind == EntryKind.Withdrawal ? null : Fact(), Date!.Value, Id, Engine, By, CheckedBy, Evidence, Note, Corrects, Reconstructed == true);
 
-    private ServiceFact Fact() => Kind switch
+    private readonly ServiceFact Fact() => Kind switch
     {
         EntryKind.Reading => MeterReading.Of(Date!.Value, Dial!.Value, Source ?? default),
         EntryKind.MeterChange => MeterChange.Of(Date!.Value, OldFinal, NewInitial ?? default, Unmetered ?? default, DeadSince, NewMeter),

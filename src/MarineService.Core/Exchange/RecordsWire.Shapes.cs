@@ -59,7 +59,7 @@ internal static partial class RecordsWire
         return shapes;
     }
 
-    private static void CheckUntil(ref JsonCursor json, EntryParts parts)
+    private static void CheckUntil(ref JsonCursor json, in EntryParts parts)
     {
         if (parts.Until is not { } until || parts.Date is not { } from)
         {

@@ -105,7 +105,7 @@ internal static partial class RecordsWire
             return null;
         }
 
-        EntryParts parts = new();
+        EntryParts parts = default;
         int before = json.FaultCount;
         ulong seen = 0;
         int last = -1;
@@ -154,11 +154,11 @@ internal static partial class RecordsWire
             json.EndMember();
         }
 
-        CheckEntry(ref json, seen, parts);
+        CheckEntry(ref json, seen, in parts);
         return json.FaultCount == before ? parts.Build() : null;
     }
 
-    private static void CheckEntry(ref JsonCursor json, ulong seen, EntryParts parts)
+    private static void CheckEntry(ref JsonCursor json, ulong seen, in EntryParts parts)
     {
         json.Require(EntryMembers, seen, 1, 3);
         if (parts.Kind is not EntryKind kind)
@@ -192,7 +192,7 @@ internal static partial class RecordsWire
             json.Note("/fractionUncertainty", "present", "the exchangedFraction that it belongs to");
         }
 
-        CheckUntil(ref json, parts);
+        CheckUntil(ref json, in parts);
 
         CoolingWire.CheckFitted(ref json, parts.Impeller, parts.Date);
         if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)

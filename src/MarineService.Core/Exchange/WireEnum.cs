@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using MarineService.Core.Internal;
 
@@ -8,71 +7,23 @@ namespace MarineService.Core.Exchange;
 internal static class WireEnum<TEnum>
     where TEnum : struct, Enum
 {
-    private static readonly (TEnum Value, byte[] Utf8, JsonEncodedText Encoded)[] Words =
-    [
-        .. EnumNames<TEnum>.All
-            .Where(value => value.ToString() != "NotStated")
-            .Select(value => (value, Encoding.UTF8.GetBytes(Hyphenated(value.ToString())), JsonEncodedText.Encode(Hyphenated(value.ToString())))),
-    ];
+    private static readonly WireWords Words = new(EnumNames<TEnum>.Names);
 
-    internal static string List { get; } = string.Join(", ", Words.Select(word => word.Encoded.ToString()));
+    internal static string List => Words.List;
 
-    internal static bool TryFind(ref Utf8JsonReader reader, out TEnum value)
-    {
-        foreach ((TEnum candidate, byte[] utf8, _) in Words)
-        {
-            if (reader.Says(utf8))
-            {
-                value = candidate;
-                return true;
-            }
-        }
+    internal static bool TryFind(ref Utf8JsonReader reader, out TEnum value) => At(Words.Find(ref reader), out value);
 
-        value = default;
-        return false;
-    }
-
-    internal static bool TryFind(string word, out TEnum value)
-    {
-        foreach ((TEnum candidate, _, JsonEncodedText encoded) in Words)
-        {
-            if (encoded.ToString() == word)
-            {
-                value = candidate;
-                return true;
-            }
-        }
-
-        value = default;
-        return false;
-    }
+    internal static bool TryFind(string word, out TEnum value) => At(Words.Find(word), out value);
 
     internal static JsonEncodedText Word(TEnum value)
     {
-        foreach ((TEnum candidate, _, JsonEncodedText encoded) in Words)
-        {
-            if (EqualityComparer<TEnum>.Default.Equals(candidate, value))
-            {
-                return encoded;
-            }
-        }
-
-        throw new ArgumentOutOfRangeException(nameof(value), value, "Has no word in documents.");
+        int place = EnumNames<TEnum>.PlaceOf(value);
+        return (place < 0 ? null : Words.At(place)) ?? throw new ArgumentOutOfRangeException(nameof(value), value, "Has no word in documents.");
     }
 
-    private static string Hyphenated(string name)
+    private static bool At(int place, out TEnum value)
     {
-        StringBuilder text = new();
-        foreach (char c in name)
-        {
-            if (char.IsUpper(c) && text.Length > 0)
-            {
-                text.Append('-');
-            }
-
-            text.Append(char.ToLowerInvariant(c));
-        }
-
-        return text.ToString();
+        value = place < 0 ? default : EnumNames<TEnum>.All[place];
+        return place >= 0;
     }
 }

@@ -1,6 +1,7 @@
 namespace MarineService.Core.Internal;
 
 /// <summary>The names of an enum, looked up once; reflection-free after that on both targets.</summary>
+/// <remarks>Loops and arrays, no queries: what is generic over an enum is compiled for each of them, and that is what a first call waits for.</remarks>
 internal static class EnumNames<TEnum>
     where TEnum : struct, Enum
 {
@@ -12,7 +13,13 @@ internal static class EnumNames<TEnum>
 
     internal static IReadOnlyList<TEnum> All => Values;
 
-    internal static string List { get; } = string.Join(", ", Values.Select(value => value.ToString()));
+    internal static string List => string.Join(", ", Names);
 
-    internal static bool IsDefined(TEnum value) => Array.IndexOf(Values, value) >= 0;
+    /// <summary>The names, in the order of <see cref="All"/>.</summary>
+    internal static string[] Names { get; } = Enum.GetNames(typeof(TEnum));
+
+    internal static bool IsDefined(TEnum value) => PlaceOf(value) >= 0;
+
+    /// <summary>The place of a value in <see cref="All"/>, or -1.</summary>
+    internal static int PlaceOf(TEnum value) => Array.IndexOf(Values, value);
 }

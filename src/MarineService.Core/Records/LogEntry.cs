@@ -85,6 +85,29 @@ public sealed class LogEntry
     public static LogEntry Withdrawing(string entryId, LocalDate on) =>
         new(null, Guard.Date(on)) { Corrects = Guard.NotBlank(entryId) };
 
+    /// <summary>An entry as a document has it, each member checked by its reader; null or false where it says nothing.</summary>
+    internal static LogEntry Read(
+        ServiceFact? fact,
+        LocalDate date,
+        string? id,
+        string? scope,
+        string? by,
+        string? checkedBy,
+        List<Evidence>? evidence,
+        string? note,
+        string? corrects,
+        bool isReconstructed) => new(fact, date)
+        {
+            Id = id,
+            Scope = scope ?? MainEngine,
+            By = by,
+            CheckedBy = checkedBy,
+            Evidence = evidence is { Count: > 0 } ? Array.AsReadOnly<Evidence>([.. evidence]) : [],
+            Note = note,
+            Corrects = corrects,
+            IsReconstructed = isReconstructed,
+        };
+
     /// <summary>A copy under an id of the caller's.</summary>
     /// <param name="id">The id; not blank.</param>
     /// <returns>The copy.</returns>
