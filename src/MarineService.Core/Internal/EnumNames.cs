@@ -11,12 +11,16 @@ internal static class EnumNames<TEnum>
     private static readonly TEnum[] Values = Enum.GetValues<TEnum>();
 #endif
 
+    /// <summary>The names, in the order of <see cref="All"/>.</summary>
+#if NETSTANDARD2_0
+    internal static readonly string[] Names = Enum.GetNames(typeof(TEnum));
+#else
+    internal static readonly string[] Names = Enum.GetNames<TEnum>();
+#endif
+
     internal static IReadOnlyList<TEnum> All => Values;
 
     internal static string List => string.Join(", ", Names);
-
-    /// <summary>The names, in the order of <see cref="All"/>.</summary>
-    internal static string[] Names { get; } = Enum.GetNames(typeof(TEnum));
 
     internal static bool IsDefined(TEnum value) => PlaceOf(value) >= 0;
 
