@@ -9,7 +9,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 work=$(mktemp -d)
-trap 'kill $(jobs -p) 2> /dev/null; rm -rf "$work"' EXIT
+trap '[ -z "${aot:-}" ] || kill "$aot" 2> /dev/null || true; rm -rf "$work"' EXIT
 export LC_ALL=C
 
 build/pack.sh "$work/feed" > "$work/pack.log" || { cat "$work/pack.log" >&2; exit 1; }

@@ -25,7 +25,7 @@ public sealed class GeometryLibraryTest
     public Property PitchLength_OfRandomRibsOnly_IsTheHullOfTheCircles() =>
         Prop.ForAll(RandomDrives.Seeds, seed => AssertHull(RandomDrives.Feasible(seed, ribsOnly: true)));
 
-    [Law(MaxTest = 2000)]
+    [Law(MaxTest = 1000)]
     public Property Verdicts_OfRandomRoutings_AgreeWithIntersectionsAndDistances() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {
@@ -37,7 +37,7 @@ public sealed class GeometryLibraryTest
             return found.SetEquals(SecondOpinion(routing, check)).Label($"seed {seed}: {routing}");
         });
 
-    [Law(MaxTest = 2000)]
+    [Law(MaxTest = 1000)]
     public Property ClosingBelts_WindRoundEveryRibPulley_AndRoundNoneOnTheBack() =>
         Prop.ForAll(RandomDrives.Seeds, seed =>
         {
