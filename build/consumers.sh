@@ -74,6 +74,7 @@ echo "the sample, built on the packages, does what the hobbyist's guide says"
 
 if [ -n "$aot" ]; then
     wait "$aot" || { cat "$work/aot.log" >&2; exit 1; }
+    aot=
     answers Aot ".NETCoreApp,Version=v10.0" "$work/aot/Consumer"
     echo "consumers agree: compiled ahead of time"
 else

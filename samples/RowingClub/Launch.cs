@@ -24,9 +24,7 @@ internal sealed record Launch(BoatSpecification Boat, ServiceLog Log, LocalDate 
     {
         string known = ClubNames.FirstOrDefault(club => club.Equals(name, StringComparison.OrdinalIgnoreCase))
             ?? throw new UserFault(ExitCode.WrongUsage, name.StartsWith('-') ? $"There is no option '{name}'." : $"The club has no launch '{name}'. {(Spelling.NearestTo(name, ClubNames) is string meant ? $"Did you mean {meant}? " : "")}It has {string.Join(", ", ClubNames)}. For a boat of your own give --spec and --log.");
-#pragma warning disable CA1308 // The embedded files have lower-case names.
-        string file = known.ToLowerInvariant();
-#pragma warning restore CA1308
+        string file = FileName.Of(known);
         return new(
             ReadBoat($"{file}.boat.json", Embedded($"{file}.boat.json")),
             ReadLog($"{file}.log.json", Embedded($"{file}.log.json")),

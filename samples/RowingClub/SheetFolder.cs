@@ -56,8 +56,9 @@ internal sealed class SheetFolder
     /// <param name="engine">Its engine.</param>
     /// <param name="card">The card of the day; null when there is none.</param>
     /// <param name="nights">The nights ahead; empty when nobody knows.</param>
+    /// <param name="season">What oil those nights ask for; null when nobody knows.</param>
     /// <param name="latest">The latest oil change; null when none is told.</param>
-    internal void Rest(Launch launch, FittedEngine engine, JobCard? card, IReadOnlyList<NightMinimum> nights, FluidBalance? latest)
+    internal void Rest(Launch launch, FittedEngine engine, JobCard? card, IReadOnlyList<NightMinimum> nights, OilSeason? season, FluidBalance? latest)
     {
         DueList due = launch.Log.DueList(launch.Boat, launch.Today);
         (VisitPlanner planner, Answer<VisitPlan> plan) = VisitsCommand.Plan(launch, due);
@@ -67,7 +68,7 @@ internal sealed class SheetFolder
         [
             .. Belts(engine.Specification),
             .. Covers(engine.Specification),
-            .. nights.Any(night => night.Date >= launch.Today) && OilCommand.Season(launch, engine, null, nights) is OilSeason season
+            .. season is not null
                 ? [Oil(season.Selection, launch.Today, nights)]
                 : card?.Oil is { Choice.IsKnown: true } oil ? [Oil(oil.Choice.Value, launch.Today, [])] : Array.Empty<Drawing>(),
             .. latest is null ? Array.Empty<Drawing>() : [DipstickDrawing.Of(latest, _units)],

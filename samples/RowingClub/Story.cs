@@ -21,7 +21,8 @@ internal static class Story
         page.Line("What does each launch need before then?");
         page.Line();
         IReadOnlyList<NightMinimum> nights = NightsFile.Read("nights.csv", Launch.Embedded("nights.csv"));
-        foreach (Launch launch in Launch.Club(null))
+        IReadOnlyList<Launch> launches = Launch.Club(null);
+        foreach (Launch launch in launches)
         {
             DueList due = launch.Log.DueList(launch.Boat, launch.Today);
             page.Title($"{launch.Boat}: {DueCommand.Summary(due)}");
@@ -46,14 +47,14 @@ internal static class Story
         page.Line("Why: RowingClub due Curlew. The day's work: RowingClub card Curlew. Which days: RowingClub visits. The winter: RowingClub layup.");
         page.Line("A boat of your own: RowingClub new.");
         page.Line("The library advises and certifies nothing. The engine's own manual, local codes and licensed practice come first.");
-        Sheet(page, Launch.OfClub("Curlew", null), nights);
+        Sheet(page, launches[0], nights);
     }
 
     // What Kerr pins to the wall of the boat house before he starts.
     private static void Sheet(Page page, Launch launch, IReadOnlyList<NightMinimum> nights)
     {
         FittedEngine engine = launch.Boat.Engines[0];
-        Answer<JobCard> card = JobCard.Prepare(launch.Boat, launch.Log, launch.Today, SheetCommand.ClubWeather(launch, engine, nights));
+        Answer<JobCard> card = JobCard.Prepare(launch.Boat, launch.Log, launch.Today, SheetCommand.ClubWeather(OilCommand.SeasonAhead(launch, engine, nights)));
         page.Line($"The sheet for {launch.Boat}, to be opened in a browser: {new SheetFolder(SheetFolder.Usual(launch), DisplayUnits.Metric).Card(card.Value, nights)}");
     }
 

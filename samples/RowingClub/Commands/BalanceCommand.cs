@@ -62,9 +62,7 @@ internal static class BalanceCommand
     /// <summary>A club's launch with the oil change of the story's day, when it has one.</summary>
     internal static Launch WithChangeOfTheDay(Launch launch)
     {
-#pragma warning disable CA1308 // The embedded files have lower-case names.
-        string file = $"{launch.Boat.Boat.Name.ToLowerInvariant()}.change.json";
-#pragma warning restore CA1308
+        string file = $"{FileName.Of(launch.Boat.Boat.Name)}.change.json";
         return Launch.IsEmbedded(file) ? With(launch, Launch.ReadLog(file, Launch.Embedded(file))) : launch;
     }
 

@@ -73,6 +73,10 @@ internal static class OilCommand
             : Question(launch, engine, hottest)?.ForNights(ahead);
     }
 
+    /// <summary>The same where the forecast may have no night ahead, or be empty: null then.</summary>
+    internal static OilSeason? SeasonAhead(Launch launch, FittedEngine engine, IReadOnlyList<NightMinimum> forecast) =>
+        forecast.Any(night => night.Date >= launch.Today) ? Season(launch, engine, hottest: null, forecast) : null;
+
     private static bool Answer(
         Page page, Launch launch, FittedEngine engine, Temperature? coldest, Temperature? hottest, IReadOnlyList<NightMinimum> forecast, DisplayUnits units, bool json, bool why)
     {

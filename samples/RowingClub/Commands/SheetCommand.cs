@@ -41,10 +41,8 @@ internal sealed class SheetCommand
     }
 
     /// <summary>The weather until the next oil change as the club knows it: the nights ahead on which a start is possible, and its warmest day.</summary>
-    internal static JobConditions? ClubWeather(Launch launch, FittedEngine engine, IReadOnlyList<NightMinimum> nights) =>
-        nights.Any(night => night.Date >= launch.Today) && OilCommand.Season(launch, engine, hottest: null, nights) is OilSeason season
-            ? JobConditions.NotStated.WithWeather(season.Selection.Start, ClubWarmest)
-            : null;
+    internal static JobConditions? ClubWeather(OilSeason? season) =>
+        season is null ? null : JobConditions.NotStated.WithWeather(season.Selection.Start, ClubWarmest);
 
     private int Run(ParseResult parsed, Page page)
     {
@@ -60,7 +58,8 @@ internal sealed class SheetCommand
         {
             FittedEngine engine = _card.Engine(parsed, launch);
             DisplayUnits units = _launch.Units(parsed);
-            Answer<JobCard> card = _card.Prepare(parsed, launch, units, weather: ClubWeather(launch, engine, nights));
+            OilSeason? season = OilCommand.SeasonAhead(launch, engine, nights);
+            Answer<JobCard> card = _card.Prepare(parsed, launch, units, weather: ClubWeather(season));
             SheetFolder folder = new(into ?? SheetFolder.Usual(launch), units, PaperOf(parsed));
             if (card.IsKnown)
             {
@@ -73,7 +72,7 @@ internal sealed class SheetCommand
 
             Launch told = _launch.AreFiles(parsed) ? launch : BalanceCommand.WithChangeOfTheDay(launch);
             Answer<IReadOnlyList<FluidBalance>> changes = BalanceCommand.Balances(told, engine);
-            folder.Rest(launch, engine, card.IsKnown ? card.Value : null, nights, changes is { IsKnown: true, Value: [.., FluidBalance latest] } ? latest : null);
+            folder.Rest(launch, engine, card.IsKnown ? card.Value : null, nights, season, changes is { IsKnown: true, Value: [.., FluidBalance latest] } ? latest : null);
             page.Title($"{launch.Boat}: {folder.Written.Count} files");
             foreach (string file in folder.Written)
             {

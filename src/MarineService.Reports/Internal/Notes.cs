@@ -26,20 +26,19 @@ internal sealed class Notes
     internal IEnumerable<XElement> Elements => _elements;
 
     /// <summary>The number that ties a place in the picture to its words.</summary>
-    internal static XElement Mark(double x, double y, int number, string color) => Svg.Group(
-        "mark",
-        Svg.Circle(x, y, MarkRadius, Stroke.Of(color, 1.8).Filled(Palette.Paper)),
-        Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", color, bold: true));
+    internal static XElement Mark(double x, double y, int number, string color) => Mark(x, y, number, color, Palette.Paper, color);
 
     /// <summary>The same for what was found: a full disc where something must be put right, a ring where not.</summary>
     internal static XElement Mark(double x, double y, int number, Severity severity)
     {
         string color = SeverityColor(severity);
-        return severity < Severity.Act ? Mark(x, y, number, color) : Svg.Group(
-            "mark",
-            Svg.Circle(x, y, MarkRadius, Stroke.Of(color, 1.8).Filled(color)),
-            Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", Palette.Paper, bold: true));
+        return severity < Severity.Act ? Mark(x, y, number, color) : Mark(x, y, number, color, fill: color, ink: Palette.Paper);
     }
+
+    private static XElement Mark(double x, double y, int number, string edge, string fill, string ink) => Svg.Group(
+        "mark",
+        Svg.Circle(x, y, MarkRadius, Stroke.Of(edge, 1.8).Filled(fill)),
+        Svg.Text(x, y + 4.2, number > 9 ? 11 : 12, number.ToString(CultureInfo.InvariantCulture), "middle", ink, bold: true));
 
     internal static string SeverityColor(Severity severity) => severity switch
     {
