@@ -126,12 +126,11 @@ internal static class BalanceCommand
         }
     }
 
-    /// <summary>How much may be poured next, in words; where the account says stop, not before its cause is found.</summary>
+    /// <summary>How much may be poured next, in words.</summary>
     internal static string Next(OilChange change, DisplayUnits units)
     {
         Answer<SafePour> next = change.NextSafePour();
-        string amount = next.IsKnown ? next.Value.Explain(units).Answer : next.ToString();
-        return change.Balance().Severity == Severity.Stop ? $"Pour nothing before the cause is found. After that: {amount}" : amount;
+        return next.IsKnown ? next.Value.Explain(units).Answer : next.ToString();
     }
 
     /// <summary>The sums, what they mean, and what to look at.</summary>

@@ -22,7 +22,7 @@ public static class FluidBalanceJson
     private static readonly MemberNames LevelMembers = new(
         "inEngine", "inEngineUncertainty", "inFilter", "roomToFull", "roomUncertainty", "range", "aboveFullChance");
 
-    private static readonly MemberNames PourMembers = new("atMost", "decidedBy", "risk", "atTarget");
+    private static readonly MemberNames PourMembers = new("atMost", "decidedBy", "risk", "atTarget", "cause");
 
     private static readonly MemberNames CheckMembers = new("measured", "predicted", "difference", "standardUncertainty", "band", "insideNoise");
 
@@ -136,6 +136,11 @@ public static class FluidBalanceJson
             writer.Word(names[1], pour.DecidedBy);
             writer.WriteNumber(names[2], pour.RiskFraction);
             writer.WriteBoolean(names[3], pour.IsAtTarget);
+            if (pour.Cause is Finding cause)
+            {
+                writer.WriteString(names[4], cause.Code);
+            }
+
             writer.WriteEndObject();
         }
 

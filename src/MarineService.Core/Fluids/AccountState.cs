@@ -59,6 +59,7 @@ internal partial struct AccountState
         ByExtractor = 4096,
         StickKnown = 8192,
         PeriodTold = 16384,
+        WaterSeen = 32768,
     }
 
     /// <summary>Oil in the sump less what it holds at the full mark.</summary>
@@ -99,6 +100,8 @@ internal partial struct AccountState
     internal readonly bool HasMoved => HasDrain || FilterOff || HasPour || _poured != 0;
 
     internal readonly bool PeriodTold => Has(Marks.PeriodTold);
+
+    internal readonly bool WaterSeen => Has(Marks.WaterSeen);
 
     internal readonly bool DrainClosed => Has(Marks.Closed);
 
@@ -180,6 +183,8 @@ internal partial struct AccountState
     }
 
     internal void TellPeriod() => _marks |= Marks.PeriodTold;
+
+    internal void SeeWater() => _marks |= Marks.WaterSeen;
 
     internal void Drain(BaseVolume measured, DrainMethod method)
     {

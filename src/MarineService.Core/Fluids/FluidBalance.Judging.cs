@@ -5,6 +5,18 @@ namespace MarineService.Core.Fluids;
 /// <content>What the sums mean.</content>
 public sealed partial class FluidBalance
 {
+    /// <summary>More in the engine than was left and topped up, as a finding; null when it is not more, or not known.</summary>
+    internal static Finding? JudgeGain(Answer<BalanceCheck> consumption)
+    {
+        if (consumption is not { IsKnown: true, Value: BalanceCheck { DifferenceLiters: < 0, Band: not BalanceBand.Fine } check })
+        {
+            return null;
+        }
+
+        FindingRule rule = check.IsInsideNoise ? OilChangeRules.GainedVolumeDoubtful : OilChangeRules.GainedVolume;
+        return rule.On("oil", Figure.Of("gained", -check.DifferenceLiters, FigureUnit.Liter), OilChange.Noise(check.IsInsideNoise));
+    }
+
     private ReadOnlyCollection<Discrepancy> Judge()
     {
         List<Finding> findings = [];
@@ -16,7 +28,12 @@ public sealed partial class FluidBalance
             }
         }
 
-        JudgeConsumption(findings);
+        if (JudgeGain(Consumption) is Finding gained)
+        {
+            findings.Add(gained);
+        }
+
+        JudgeConsumptionRate(findings);
         if (_state.LevelKnown && (_state.HasPour || _state.AfterKnown) && OilChange.JudgeLevel(_account.Sump, _account.Limits, _state) is Finding level)
         {
             findings.Add(level);
@@ -34,20 +51,8 @@ public sealed partial class FluidBalance
         return Array.AsReadOnly<Discrepancy>([.. findings.OrderByDescending(finding => finding.Severity).Select(Discrepancy.Of)]);
     }
 
-    private void JudgeConsumption(List<Finding> findings)
+    private void JudgeConsumptionRate(List<Finding> findings)
     {
-        if (!Consumption.IsKnown)
-        {
-            return;
-        }
-
-        BalanceCheck check = Consumption.Value;
-        if (check.DifferenceLiters < 0 && check.Band != BalanceBand.Fine)
-        {
-            FindingRule rule = check.IsInsideNoise ? OilChangeRules.GainedVolumeDoubtful : OilChangeRules.GainedVolume;
-            findings.Add(rule.On("oil", Figure.Of("gained", -check.DifferenceLiters, FigureUnit.Liter), OilChange.Noise(check.IsInsideNoise)));
-        }
-
         if (!ConsumptionRate.IsKnown)
         {
             return;

@@ -20,7 +20,7 @@ public sealed partial class FluidBalance
         _state = account.Current.State;
         Drain = CastDrain();
         Fill = CastFill();
-        Consumption = CastConsumption();
+        Consumption = CastConsumption(account, _state);
         (ExchangedFraction, ExchangedUncertaintyFraction) = CastExchange();
         ConsumptionRate = CastRate();
         Discrepancies = Judge();
@@ -124,6 +124,34 @@ public sealed partial class FluidBalance
     /// <returns>The text.</returns>
     public override string ToString() => Findings.Count == 0 ? "The account adds up." : Findings[0].ToString();
 
+    internal static Answer<BalanceCheck> CastConsumption(OilChange account, in AccountState state)
+    {
+        if (account.FindPeriod() is not PeriodSinceChange period)
+        {
+            return Answer.NotKnown<BalanceCheck>("The level after the last change, and what was topped up since.");
+        }
+
+        if (!state.BeforeKnown)
+        {
+            return Answer.NotKnown<BalanceCheck>("A dipstick reading before the change.");
+        }
+
+        (Sump sump, OilChangeLimits limits) = (account.Sump, account.Limits);
+        OilChangeRemark remarks = OilChange.LevelOf(period.LevelAfterLastChange, sump, limits, out double level, out double variance);
+        double toppedUp = 0;
+        foreach (MeasuredVolume amount in period.TopUps)
+        {
+            BaseVolume volume = BaseVolume.Of(amount, sump.Oil, limits, limits.PourAssumption);
+            remarks |= volume.IsCovered ? OilChangeRemark.None : OilChangeRemark.TemperatureOutside;
+            toppedUp += volume.Liters;
+            variance += volume.Variance;
+        }
+
+        return remarks == OilChangeRemark.None
+            ? Answer.Known(Check(account, "consumption", toppedUp + state.RoomBefore + level, 0, variance + state.BeforeVariance))
+            : Answer.NotKnown<BalanceCheck>("A level after the last change, and top-ups, read and measured in a way that can be reckoned with.");
+    }
+
     private Answer<BalanceCheck> CastDrain()
     {
         if (!_state.HasDrain || !_state.BeforeKnown)
@@ -138,6 +166,7 @@ public sealed partial class FluidBalance
 
         return _state.FindResidual(_account.Sump) is Sump.Residual residual
             ? Answer.Known(Check(
+                _account,
                 "drain",
                 _state.Drained,
                 _state.ExpectedDrain(_account.Sump, residual.Liters),
@@ -149,36 +178,7 @@ public sealed partial class FluidBalance
         !_state.BeforeKnown ? Answer.NotKnown<BalanceCheck>("A dipstick reading before the change.")
         : !_state.AfterKnown ? Answer.NotKnown<BalanceCheck>("A settled dipstick reading after the last pour and run.")
         : Answer.Known(Check(
-            "fill", _state.Poured, _state.ExpectedFill(_account.Sump), _state.FillDifferenceVariance(_account.Sump)));
-
-    private Answer<BalanceCheck> CastConsumption()
-    {
-        if (_account.FindPeriod() is not PeriodSinceChange period)
-        {
-            return Answer.NotKnown<BalanceCheck>("The level after the last change, and what was topped up since.");
-        }
-
-        if (!_state.BeforeKnown)
-        {
-            return Answer.NotKnown<BalanceCheck>("A dipstick reading before the change.");
-        }
-
-        Sump sump = _account.Sump;
-        OilChangeRemark remarks = OilChange.LevelOf(
-            period.LevelAfterLastChange, sump, _account.Limits, out double level, out double variance);
-        double toppedUp = 0;
-        foreach (MeasuredVolume amount in period.TopUps)
-        {
-            BaseVolume volume = BaseVolume.Of(amount, sump.Oil, _account.Limits, _account.Limits.PourAssumption);
-            remarks |= volume.IsCovered ? OilChangeRemark.None : OilChangeRemark.TemperatureOutside;
-            toppedUp += volume.Liters;
-            variance += volume.Variance;
-        }
-
-        return remarks == OilChangeRemark.None
-            ? Answer.Known(Check("consumption", toppedUp + _state.RoomBefore + level, 0, variance + _state.BeforeVariance))
-            : Answer.NotKnown<BalanceCheck>("A level after the last change, and top-ups, read and measured in a way that can be reckoned with.");
-    }
+            _account, "fill", _state.Poured, _state.ExpectedFill(_account.Sump), _state.FillDifferenceVariance(_account.Sump)));
 
     private (Answer<double> Fraction, Answer<double> Uncertainty) CastExchange()
     {
@@ -212,6 +212,6 @@ public sealed partial class FluidBalance
             ? OilConsumption.Of(Consumption.Value.DifferenceLiters, Consumption.Value.SigmaLiters, _account.FindPeriod()!, _account.Sump.Oil)
             : Answer.NotKnown<OilConsumption>([.. Consumption.Missing]);
 
-    private BalanceCheck Check(string name, double measured, double predicted, double variance) =>
-        new(name, measured, predicted, variance, _account.Sump.ServiceFillLiters, _account.Limits);
+    private static BalanceCheck Check(OilChange account, string name, double measured, double predicted, double variance) =>
+        new(name, measured, predicted, variance, account.Sump.ServiceFillLiters, account.Limits);
 }

@@ -55,10 +55,13 @@ public sealed partial class OilChange
     /// it stands: before the run a dry filter leaves the sump fuller, and it must not pass full even then.</para>
     /// <para>The pour's own measure is doubtful too and is allowed for. When the last reading stands higher than the
     /// account can explain, the pour must not pass full by either. The volume is at 15 °C.</para>
+    /// <para>Nothing may be poured, whatever the room, once water was seen in the oil or more was in the engine than was left
+    /// and topped up: new oil would hide what came in, and the engine must not run on it.
+    /// <see cref="SafePour.Cause"/> says which. When the cause is found and mended, what follows is an account of its own.</para>
     /// </remarks>
     /// <param name="overfillRiskFraction">From 0.000001 to 0.5; null for the limits' own (0.05).</param>
     /// <param name="from">What it will be poured from; null for <see cref="MeasuringVessel.WorkshopJug"/>.</param>
-    /// <returns>The pour; not known while the level is not, or while nothing is said of the filter.</returns>
+    /// <returns>The pour; not known while the level is not, or while nothing is said of the filter, unless nothing may be poured anyhow.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="overfillRiskFraction"/> is outside its range.</exception>
     public Answer<SafePour> NextSafePour(double? overfillRiskFraction = null, MeasuringVessel? from = null)
     {
@@ -67,6 +70,11 @@ public sealed partial class OilChange
             : Limits.OverfillRiskFraction;
         double deviations = overfillRiskFraction is null ? Limits.OverfillDeviations : FluidMath.DeviationsLeavingAbove(risk);
         ref readonly AccountState state = ref Current.State;
+        if (FindIngress(state) is Finding cause)
+        {
+            return Answer.Known(SafePour.NothingBefore(cause, state, Sump.Dipstick.RangeLiters, Limits, risk));
+        }
+
         if (state.HasDrain && !state.FilterSaid)
         {
             return Answer.NotKnown<SafePour>(NeedsFilter);
@@ -125,6 +133,25 @@ public sealed partial class OilChange
             ? (below > noise + Grain ? OilChangeRules.BelowAdd : OilChangeRules.BelowAddInsideNoise).On(
                 "oil level", Figure.Of("below", below, FigureUnit.Liter), Noise(below <= noise + Grain))
             : null;
+    }
+
+    /// <summary>Why something must have come into the oil: the last look that showed water, or a gain outside the noise; null when neither.</summary>
+    private Finding? FindIngress(in AccountState state)
+    {
+        if (!state.WaterSeen)
+        {
+            return state.PeriodTold && FluidBalance.JudgeGain(FluidBalance.CastConsumption(this, state)) is { Severity: Severity.Stop } gained
+                ? gained
+                : null;
+        }
+
+        OilChange looked = this;
+        while (looked.Appearance is not (OilAppearance.Milky or OilAppearance.WaterBelow))
+        {
+            looked = looked.Previous!;
+        }
+
+        return looked.Findings[0];
     }
 
     internal static Figure Noise(bool inside) => Figure.Of("noise", inside ? "inside the noise of measuring" : "outside the noise of measuring");

@@ -102,13 +102,7 @@ public sealed partial class OilChange
                 state.TellPeriod();
                 return OilChangeRemark.None;
             case OilChangeStep.Looked:
-                return (OilAppearance)_option switch
-                {
-                    OilAppearance.Milky or OilAppearance.WaterBelow => OilChangeRemark.Water,
-                    OilAppearance.SmellsOfFuel => OilChangeRemark.Fuel,
-                    OilAppearance.MetalInIt => OilChangeRemark.Metal,
-                    _ => OilChangeRemark.None,
-                };
+                return ApplyLook(ref state);
             case OilChangeStep.FilterChanged or OilChangeStep.FilterKept:
                 return ApplyFilter(ref state, opening);
             case OilChangeStep.Ran:
@@ -117,6 +111,22 @@ public sealed partial class OilChange
                 return ApplyReading(ref state, Reading!, opening);
             default:
                 return ApplyVolume(ref state, opening);
+        }
+    }
+
+    private OilChangeRemark ApplyLook(ref AccountState state)
+    {
+        switch ((OilAppearance)_option)
+        {
+            case OilAppearance.Milky or OilAppearance.WaterBelow:
+                state.SeeWater();
+                return OilChangeRemark.Water;
+            case OilAppearance.SmellsOfFuel:
+                return OilChangeRemark.Fuel;
+            case OilAppearance.MetalInIt:
+                return OilChangeRemark.Metal;
+            default:
+                return OilChangeRemark.None;
         }
     }
 

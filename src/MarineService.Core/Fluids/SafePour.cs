@@ -20,6 +20,9 @@ public sealed class SafePour
         (RiskFraction, IsAtTarget) = (riskFraction, isAtTarget);
     }
 
+    private SafePour(Finding cause, double riskFraction, bool isAtTarget) =>
+        (Cause, DecidedBy, RiskFraction, IsAtTarget) = (cause, SafePourLimit.CauseNotFound, riskFraction, isAtTarget);
+
     /// <summary>How much may be poured, at 15 °C; 0 L when nothing may.</summary>
     public Volume Volume => Volume.FromLiters(_liters);
 
@@ -32,6 +35,9 @@ public sealed class SafePour
     /// <summary>Whether the level, with a full filter, has reached the target: then no more need be poured.</summary>
     public bool IsAtTarget { get; }
 
+    /// <summary>What must be found out before anything is poured; null unless <see cref="DecidedBy"/> is <see cref="SafePourLimit.CauseNotFound"/>.</summary>
+    public Finding? Cause { get; }
+
     internal double Liters => _liters;
 
     /// <summary>Why this much and no more.</summary>
@@ -41,6 +47,15 @@ public sealed class SafePour
     public Explanation Explain(DisplayUnits units)
     {
         Guard.Defined(units);
+        if (Cause is not null)
+        {
+            return new ExplanationBuilder("Pour nothing before the cause is found.")
+                .Add("by the account", $"{Cause.Code} {Cause.Severity}: {Cause.Message(units)}")
+                .Add("after that", "a new account, begun when what came in is out and its way in is closed")
+                .Add("decided by", DecidedBy.ToString())
+                .Build(OilChange.Method, Citation.CommonPractice);
+        }
+
         string Write(double liters) => FigureUnit.Liter.Write(liters, units);
         string answer = _liters <= 0 ? "Pour nothing." : IsAtTarget ? $"No more is needed; at most {Write(_liters)} would be safe." : $"Pour at most {Write(_liters)}.";
         return new ExplanationBuilder(answer)
@@ -74,8 +89,7 @@ public sealed class SafePour
         }
 
         bool first = state.HasDrain && !state.HasPour;
-        double spare = (1 - limits.TargetRangeFraction) * rangeLiters;
-        double afterRun = state.Level - (state.FilterDry ? state.FilterVolume - state.Primed : 0);
+        double spare = Spare(rangeLiters, limits);
         double custom = first
             // The plan counts what is in the new filter already, so a primed filter shortens the first pour.
             ? limits.FirstPourFraction * (-state.Level + (state.FilterDry ? state.FilterVolume : 0) - spare) - state.Primed
@@ -87,8 +101,16 @@ public sealed class SafePour
             room,
             Math.Sqrt(variance),
             riskFraction,
-            isAtTarget: afterRun >= -spare && !state.FilterDry);
+            IsLevelAtTarget(state, rangeLiters, limits));
     }
+
+    internal static SafePour NothingBefore(Finding cause, in AccountState state, double rangeLiters, OilChangeLimits limits, double riskFraction) =>
+        new(cause, riskFraction, state.LevelKnown && IsLevelAtTarget(state, rangeLiters, limits));
+
+    private static double Spare(double rangeLiters, OilChangeLimits limits) => (1 - limits.TargetRangeFraction) * rangeLiters;
+
+    private static bool IsLevelAtTarget(in AccountState state, double rangeLiters, OilChangeLimits limits) =>
+        !state.FilterDry && state.Level >= -Spare(rangeLiters, limits);
 
     /// <summary>
     /// The largest F with F + z·√(variance + (share·F)²) ≤ room: the pour's own measure is doubtful too. Squared, it is a

@@ -11,4 +11,7 @@ public enum SafePourLimit
 
     /// <summary>Later pours are only a share of the range between the marks.</summary>
     LaterPour = 2,
+
+    /// <summary>Water was seen, or more is in the engine than was left and topped up, and nobody knows yet why: nothing is poured on it.</summary>
+    CauseNotFound = 3,
 }

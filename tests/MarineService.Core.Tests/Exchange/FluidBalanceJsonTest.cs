@@ -56,6 +56,9 @@ public sealed class FluidBalanceJsonTest
         Assert.Contains("FLUID-016", codes);
         Assert.Contains("FLUID-028", codes);
         Assert.Equal(codes, document.GetProperty("meanings").EnumerateArray().Select(meaning => meaning.GetProperty("code").GetString()));
+        JsonElement next = document.GetProperty("events").EnumerateArray().Last().GetProperty("nextPour");
+        Assert.Equal(0, next.GetProperty("atMost").GetProperty("value").GetDouble());
+        Assert.Equal("cause-not-found FLUID-016", $"{next.GetProperty("decidedBy").GetString()} {next.GetProperty("cause").GetString()}");
         JsonElement gained = document.GetProperty("meanings").EnumerateArray().Single(meaning => meaning.GetProperty("code").GetString() == "FLUID-028");
         Assert.True(gained.GetProperty("likelyCauses").GetArrayLength() > 1);
         Assert.True(gained.GetProperty("lookNext").GetArrayLength() > 1);

@@ -26,6 +26,63 @@ public sealed class SafePourTest
             });
 
     [Law]
+    public Property NextSafePour_WaterSeen_IsNothingFromThenOn() =>
+        Prop.ForAll(
+            Gen.Choose(0, 7).Zip(Gen.Elements(OilAppearance.Milky, OilAppearance.WaterBelow)).ToArbitrary(),
+            t =>
+            {
+                (int seenAfter, OilAppearance look) = t;
+                Func<OilChange, OilChange>[] day =
+                [
+                    change => change.Drained(At15(5.5)), change => change.FilterChanged(oldEmptiedIntoMeasure: true),
+                    change => change.Poured(At15(4.4)), change => change.Ran(), change => change.Settled(DipstickReading.OfRange(0.1)),
+                    change => change.Looked(OilAppearance.Usual), change => change.DrawnOff(At15(0.2)),
+                ];
+                OilChange change = OilChange.BeginWithoutReading(SixLiters);
+                bool held = true;
+                for (int i = 0; i <= day.Length; i++)
+                {
+                    change = i == seenAfter ? change.Looked(look) : change;
+                    held &= i >= seenAfter
+                        ? change.NextSafePour() is { IsKnown: true, Value: { Volume.Liters: 0, DecidedBy: SafePourLimit.CauseNotFound, Cause.Code: "FLUID-016" } }
+                        : change.NextSafePour() is not { IsKnown: true, Value.Cause: not null };
+                    change = i < day.Length ? day[i](change) : change;
+                }
+
+                return held.Label($"{look} after {seenAfter}");
+            });
+
+    [Fact]
+    public void NextSafePour_GainOutsideTheNoise_IsNothingBeforeItsCauseIsFound()
+    {
+        // Left at 0.5 of 1 L, found at 1.4: 0.9 L more, where 0.2 L are fine and two readings are good to some 0.15 L.
+        OilChange gained = OilChange.Begin(SixLiters, DipstickReading.OfRange(1.4)).Since(PeriodSinceChange.From(DipstickReading.OfRange(0.5)))
+            .Drained(At15(6)).FilterChanged(oldEmptiedIntoMeasure: true);
+        SafePour pour = gained.NextSafePour().Value;
+        Assert.Equal((0, SafePourLimit.CauseNotFound, "FLUID-028"), (pour.Volume.Liters, pour.DecidedBy, pour.Cause!.Code));
+        Assert.Equal("Pour nothing before the cause is found.", pour.Explain(DisplayUnits.Metric).Answer);
+        Assert.Contains(pour.Explain(DisplayUnits.Metric).Lines, line => line.Label == "by the account" && line.Text.Contains("FLUID-028", StringComparison.Ordinal));
+
+        // A gain that the noise covers, or none, leaves the pour to the room.
+        foreach ((double found, double doubt) in new[] { (0.85, 0.2), (0.65, 0.05), (0.5, 0.05), (0.1, 0.05) })
+        {
+            OilChange usual = OilChange.Begin(SixLiters, DipstickReading.OfRange(found, doubt)).Since(PeriodSinceChange.From(DipstickReading.OfRange(0.5)))
+                .Drained(At15(5.2)).FilterChanged(oldEmptiedIntoMeasure: true);
+            Assert.True(usual.NextSafePour().Value.Volume.Liters > 0, $"{found}");
+            Assert.Null(usual.NextSafePour().Value.Cause);
+        }
+    }
+
+    [Fact]
+    public void NextSafePour_BelowTheAddMark_StillSaysHowMuch()
+    {
+        // Stop says: do not run. What mends it is a pour.
+        OilChange low = Drained(SixLiters, 0.6, 5.5).Poured(At15(4)).Ran().Settled(DipstickReading.OfRange(-0.9));
+        Assert.Equal(Severity.Stop, low.Balance().Severity);
+        Assert.True(low.NextSafePour().Value.Volume.Liters > 0.4);
+    }
+
+    [Law]
     public Property LitersWithinRisk_Result_MeetsItsOwnEquation() =>
         Prop.ForAll(
             Gen.Choose(1, 600).Zip(Gen.Choose(0, 60)).Zip(Gen.Choose(0, 100)).Zip(Gen.Choose(0, 300)).ToArbitrary(),

@@ -40,7 +40,8 @@ public sealed class BalanceCommandTest : IDisposable
         Assert.Contains("Tern, Brae 16D: Stop:", output, StringComparison.Ordinal);
         // The planted ingress: above full before, water on the stick, more oil than was left, each with its reason.
         Assert.All(
-            ["above full", "the oil looked milky", "more is in the engine than was left and topped up", "likely: Water from outside"],
+            ["above full", "the oil looked milky", "more is in the engine than was left and topped up", "likely: Water from outside",
+                "Pour nothing before the cause is found."],
             reason => Assert.Contains(reason, output, StringComparison.Ordinal));
     }
 

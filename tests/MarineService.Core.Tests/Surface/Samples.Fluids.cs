@@ -19,7 +19,8 @@ internal static partial class Samples
         return
         [
             shape, sump, change, change.Balance(), change.Balance().Drain.Value, change.Balance().ConsumptionRate.Value, change.Estimate.Value,
-            change.NextSafePour().Value, change.Looked(OilAppearance.Milky).Balance().Discrepancies[0], OilDensity.Typical, path,
+            change.NextSafePour().Value, change.Looked(OilAppearance.Milky).NextSafePour().Value,
+            change.Looked(OilAppearance.Milky).Balance().Discrepancies[0], OilDensity.Typical, path,
             path.Drain(Volume.FromLiters(5), Area.FromSquareMeters(0.18), KinematicViscosity.FromCentistokes(100)).Value,
             Dipstick.WithRange(Volume.FromLiters(1)), Dipstick.FromMarks(Length.FromMillimeters(100), Length.FromMillimeters(500), shape),
             shape.CorrectionFor(Angle.FromDegrees(1), Angle.FromDegrees(1), Volume.FromLiters(5)).Value,

@@ -52,6 +52,15 @@ public sealed class DipstickDrawingTest
     }
 
     [Fact]
+    public void Of_MilkyOil_DrawsNoPourAndSaysWhyNot()
+    {
+        Drawing drawing = DipstickDrawing.Of(Poured.Looked(OilAppearance.Milky));
+        Assert.DoesNotContain(Pictures.Parse(drawing).Descendants(), one => (string?)one.Attribute("class") == "pour");
+        Assert.Contains("Next: Pour nothing before the cause is found. By the account: FLUID-016", drawing.Description, StringComparison.Ordinal);
+        Pictures.AssertTextStaysInside(drawing);
+    }
+
+    [Fact]
     public void Of_Balance_SaysEveryFinding()
     {
         FluidBalance balance = Poured.Poured(Liters(0.4, 15)).Settled(DipstickReading.OfRange(1.12)).Balance();
