@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using MarineService.Core.Internal;
 using NodaTime;
 
@@ -20,6 +22,8 @@ public static class DueColumns
 
     /// <summary>The due day of a task that has never been recorded: it is due whatever the day.</summary>
     internal const int EveryDay = -NoDay;
+
+    private const int StretchRows = 64;
 
     /// <summary>The status of each row.</summary>
     /// <param name="limits">What the codes stand for.</param>
@@ -51,32 +55,74 @@ public static class DueColumns
             throw new ArgumentException(FormattableString.Invariant($"Must hold {codes.Length} rows or more, holds {statuses.Length}."), nameof(statuses));
         }
 
-        // Cut to one length, so that no access needs a check of its own.
-        dueDays = dueDays.Slice(0, codes.Length);
-        dueThousandths = dueThousandths.Slice(0, codes.Length);
-        nowThousandths = nowThousandths.Slice(0, codes.Length);
-        statuses = statuses.Slice(0, codes.Length);
-        for (int i = 0; i < codes.Length; i++)
+        for (int start = 0; start < codes.Length; start += StretchRows)
         {
-            int code = codes[i];
-            int now = nowThousandths[i];
-            if (code >= table.Length || now < 0)
-            {
-                throw code >= table.Length
-                    ? new ArgumentOutOfRangeException(nameof(codes), code, FormattableString.Invariant($"Row {i}: must be the number of limits in the table, 0 to {table.Length - 1}."))
-                    : new ArgumentOutOfRangeException(nameof(nowThousandths), now, FormattableString.Invariant($"Row {i}: must be 0 or more, in thousandths of an hour."));
-            }
-
-            statuses[i] = Status(in table[code], dueDays[i], dueThousandths[i], day, now);
+            int rows = Math.Min(StretchRows, codes.Length - start);
+            EvaluateStretch(
+                table, start, codes.Slice(start, rows), dueDays.Slice(start, rows), dueThousandths.Slice(start, rows), nowThousandths.Slice(start, rows), day,
+                statuses.Slice(start, rows));
         }
     }
 
     internal static DueStatus Status(in DueLimits limits, int dueDay, int dueThousandths, int today, int nowThousandths)
     {
-        DueStatus byDay = limits.ByDay(dueDay - today);
+        DueStatus byDay = limits.ByDay((long)dueDay - today);
         DueStatus byHours = limits.ByHours((long)dueThousandths - nowThousandths);
         return byDay > byHours ? byDay : byHours;
     }
+
+    /// <summary>The limits of a stretch are laid out as columns first, so that the processor can judge several rows at a time; what is left over goes row by row.</summary>
+    private static void EvaluateStretch(
+        ReadOnlySpan<DueLimits> table,
+        int firstRow,
+        ReadOnlySpan<ushort> codes,
+        ReadOnlySpan<int> dueDays,
+        ReadOnlySpan<int> dueThousandths,
+        ReadOnlySpan<int> nowThousandths,
+        int today,
+        Span<DueStatus> statuses)
+    {
+        Span<int> soonDays = stackalloc int[StretchRows];
+        Span<int> toleranceDays = stackalloc int[StretchRows];
+        Span<int> soonThousandths = stackalloc int[StretchRows];
+        Span<int> toleranceThousandths = stackalloc int[StretchRows];
+        for (int i = 0; i < codes.Length; i++)
+        {
+            int code = codes[i];
+            if (code >= table.Length || nowThousandths[i] < 0)
+            {
+                throw code >= table.Length
+                    ? new ArgumentOutOfRangeException(nameof(codes), code, FormattableString.Invariant($"Row {firstRow + i}: must be the number of limits in the table, 0 to {table.Length - 1}."))
+                    : new ArgumentOutOfRangeException(
+                        nameof(nowThousandths), nowThousandths[i], FormattableString.Invariant($"Row {firstRow + i}: must be 0 or more, in thousandths of an hour."));
+            }
+
+            ref readonly DueLimits limits = ref table[code];
+            (soonDays[i], toleranceDays[i]) = (limits.SoonDays, limits.ToleranceDays);
+            (soonThousandths[i], toleranceThousandths[i]) = (limits.SoonThousandths, limits.ToleranceThousandths);
+        }
+
+        int vectors = Vector.IsHardwareAccelerated ? codes.Length / Vector<int>.Count : 0;
+        Vector<int> day = new(today);
+        Span<Vector<int>> judged = AsVectors(MemoryMarshal.Cast<DueStatus, int>(statuses));
+        for (int i = 0; i < vectors; i++)
+        {
+            Vector<int> byDay = IntervalMath.Status(
+                IntervalMath.Left(AsVectors(dueDays)[i], day), AsVectors(soonDays)[i], AsVectors(toleranceDays)[i]);
+            Vector<int> byHours = IntervalMath.Status(
+                IntervalMath.Left(AsVectors(dueThousandths)[i], AsVectors(nowThousandths)[i]), AsVectors(soonThousandths)[i], AsVectors(toleranceThousandths)[i]);
+            judged[i] = Vector.Max(byDay, byHours);
+        }
+
+        for (int i = vectors * Vector<int>.Count; i < codes.Length; i++)
+        {
+            statuses[i] = Status(in table[codes[i]], dueDays[i], dueThousandths[i], today, nowThousandths[i]);
+        }
+    }
+
+    private static ReadOnlySpan<Vector<int>> AsVectors(ReadOnlySpan<int> column) => MemoryMarshal.Cast<int, Vector<int>>(column);
+
+    private static Span<Vector<int>> AsVectors(Span<int> column) => MemoryMarshal.Cast<int, Vector<int>>(column);
 
     private static void SameLength(int length, int rows, string name)
     {

@@ -17,7 +17,7 @@ internal readonly record struct DueLimits(int SoonDays, int ToleranceDays, int S
         (int)IntervalMath.SoonHours(due.Limb),
         (int)due.ToleranceHours(tolerancePercent));
 
-    internal DueStatus ByDay(int daysLeft) => IntervalMath.Status(daysLeft, SoonDays, ToleranceDays);
+    internal DueStatus ByDay(long daysLeft) => IntervalMath.Status(daysLeft, SoonDays, ToleranceDays);
 
     internal DueStatus ByHours(long thousandthsLeft) => IntervalMath.Status(thousandthsLeft, SoonThousandths, ToleranceThousandths);
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using MarineService.Core.Internal;
 
@@ -34,6 +35,29 @@ internal static class IntervalMath
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static DueStatus Status(long left, long soon, long tolerance) =>
         (DueStatus)((left <= soon ? (int)DueStatus.DueSoon : 0) + (left <= 0 ? 1 : 0) + (left < -tolerance ? 1 : 0));
+
+    /// <summary>
+    /// INTERVAL-01, -04 and -05 for several rows at a time: due, two steps less before it is soon, one less before the due point, one more
+    /// past the tolerance; a comparison that holds is -1. Source: see those rules.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector<int> Status(Vector<int> left, Vector<int> soon, Vector<int> tolerance)
+    {
+        Vector<int> notSoon = Vector.GreaterThan(left, soon);
+        return new Vector<int>((int)DueStatus.Due)
+            + notSoon + notSoon + Vector.GreaterThan(left, Vector<int>.Zero) - Vector.GreaterThan(-tolerance, left);
+    }
+
+    /// <summary>INTERVAL-01: what is left of a limb, due less now, for several rows at a time; a difference too large for 32 bits is the largest there is. Source: see that rule.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector<int> Left(Vector<int> due, Vector<int> now)
+    {
+        Vector<int> left = due - now;
+        Vector<int> isTooLarge = Vector.LessThan((due ^ now) & (due ^ left), Vector<int>.Zero);
+        Vector<int> largest = Vector.ConditionalSelect(
+            Vector.LessThan(due, Vector<int>.Zero), new Vector<int>(int.MinValue), new Vector<int>(int.MaxValue));
+        return Vector.ConditionalSelect(isTooLarge, largest, left);
+    }
 
     /// <summary>INTERVAL-17 for hours: where the life of an interval that starts at an anchor is used up, through changes of duty. Source: see that rule.</summary>
     /// <param name="anchor">Thousandths of an hour.</param>

@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Fluent;
 using MarineService.Core.Engines;
 using MarineService.Core.Scheduling;
 using NodaTime;
@@ -67,6 +69,38 @@ public sealed class DueColumnsTest
         Assert.All(new[] { DueStatus.NotDue, DueStatus.DueSoon, DueStatus.Due, DueStatus.Overdue }, status => Assert.True(seen[(int)status] > RandomCases.Of(10_000), $"{status}: {seen[(int)status]}"));
     }
 
+    [Law]
+    public Property Row_AmongAnyNumberOfOthers_SaysWhatItSaysAlone()
+    {
+        DueLimitTable limits = new();
+        ushort[] kinds = [.. from months in Enumerable.Range(1, 12) from percent in new[] { 0m, 10m, 50m } select limits.CodeOf(ServiceInterval.FirstOf(EngineHours.FromHours(40m * months), months), percent)];
+        Gen<int> near = Gen.Choose(-800, 800);
+        Gen<int> column = Gen.Frequency(
+            (4, near.Select(left => 20_738 + left)), (2, near.Select(left => 1000 * left)), (1, Gen.Choose(int.MinValue, int.MaxValue)),
+            (1, Gen.Elements(int.MinValue, int.MinValue + 1, -1, 0, 1, int.MaxValue - 1, int.MaxValue, DueColumns.NoDay)));
+        Gen<(ushort Code, int Day, int Hours, int Now)> row =
+            from code in Gen.Elements(kinds)
+            from day in column
+            from hours in column
+            from now in column
+            select (code, day, hours, now < 0 ? ~now : now);
+        return Prop.ForAll(
+            Gen.Choose(0, 200).SelectMany(rows => Gen.ArrayOf(row, rows)).ToArbitrary(),
+            rows =>
+            {
+                LocalDate today = new(2026, 10, 12);
+                DueStatus[] together = new DueStatus[rows.Length];
+                DueColumns.Evaluate(
+                    limits, [.. rows.Select(one => one.Code)], [.. rows.Select(one => one.Day)], [.. rows.Select(one => one.Hours)], [.. rows.Select(one => one.Now)], today, together);
+                DueStatus[] alone = new DueStatus[1];
+                return rows.Select((one, i) =>
+                {
+                    DueColumns.Evaluate(limits, [one.Code], [one.Day], [one.Hours], [one.Now], today, alone);
+                    return (alone[0] == together[i]).Label($"row {i} of {rows.Length}, {one}: {alone[0]} alone, {together[i]} among others");
+                }).Aggregate(true.ToProperty(), (all, next) => all.And(next));
+            });
+    }
+
     [Fact]
     public void Columns_AllocateNothing()
     {
@@ -90,6 +124,8 @@ public sealed class DueColumnsTest
         DueStatus[] statuses = new DueStatus[1];
         Assert.Equal("codes", Assert.Throws<ArgumentOutOfRangeException>(() => DueColumns.Evaluate(limits, [(ushort)(code + 1)], [0], [0], [0], today, statuses)).ParamName);
         Assert.Equal("nowThousandths", Assert.Throws<ArgumentOutOfRangeException>(() => DueColumns.Evaluate(limits, [code], [0], [0], [-1], today, statuses)).ParamName);
+        Assert.Contains("Row 100:", Assert.Throws<ArgumentOutOfRangeException>(() => DueColumns.Evaluate(
+            limits, new ushort[150], new int[150], new int[150], [.. Enumerable.Range(0, 150).Select(i => i == 100 ? -1 : 0)], today, new DueStatus[150])).Message, StringComparison.Ordinal);
         Assert.Equal("dueDays", Assert.Throws<ArgumentException>(() => DueColumns.Evaluate(limits, [code], [], [0], [0], today, statuses)).ParamName);
         Assert.Equal("dueThousandths", Assert.Throws<ArgumentException>(() => DueColumns.Evaluate(limits, [code], [0], [0, 1], [0], today, statuses)).ParamName);
         Assert.Equal("nowThousandths", Assert.Throws<ArgumentException>(() => DueColumns.Evaluate(limits, [code], [0], [0], [], today, statuses)).ParamName);
