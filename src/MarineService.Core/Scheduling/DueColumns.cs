@@ -23,8 +23,6 @@ public static class DueColumns
     /// <summary>The due day of a task that has never been recorded: it is due whatever the day.</summary>
     internal const int EveryDay = -NoDay;
 
-    private const int StretchRows = 64;
-
     /// <summary>The status of each row.</summary>
     /// <param name="limits">What the codes stand for.</param>
     /// <param name="codes">The number of each row's limits in the table.</param>
@@ -55,12 +53,14 @@ public static class DueColumns
             throw new ArgumentException(FormattableString.Invariant($"Must hold {codes.Length} rows or more, holds {statuses.Length}."), nameof(statuses));
         }
 
-        for (int start = 0; start < codes.Length; start += StretchRows)
+        LimitColumns laidOut = new(stackalloc int[LimitColumns.Room]);
+        for (int start = 0; start < codes.Length; start += LimitColumns.MostRows)
         {
-            int rows = Math.Min(StretchRows, codes.Length - start);
-            EvaluateStretch(
-                table, start, codes.Slice(start, rows), dueDays.Slice(start, rows), dueThousandths.Slice(start, rows), nowThousandths.Slice(start, rows), day,
-                statuses.Slice(start, rows));
+            int rows = Math.Min(LimitColumns.MostRows, codes.Length - start);
+            ReadOnlySpan<int> now = nowThousandths.Slice(start, rows);
+            laidOut.Take(table, codes.Slice(start, rows), start);
+            RefuseNegative(now, start);
+            EvaluateStretch(laidOut, dueDays.Slice(start, rows), dueThousandths.Slice(start, rows), day, now, statuses.Slice(start, rows));
         }
     }
 
@@ -71,53 +71,56 @@ public static class DueColumns
         return byDay > byHours ? byDay : byHours;
     }
 
-    /// <summary>The limits of a stretch are laid out as columns first, so that the processor can judge several rows at a time; what is left over goes row by row.</summary>
+    /// <summary>Judges several rows at a time, as many as the processor can; what is left over goes row by row.</summary>
     private static void EvaluateStretch(
-        ReadOnlySpan<DueLimits> table,
-        int firstRow,
-        ReadOnlySpan<ushort> codes,
-        ReadOnlySpan<int> dueDays,
-        ReadOnlySpan<int> dueThousandths,
-        ReadOnlySpan<int> nowThousandths,
-        int today,
-        Span<DueStatus> statuses)
+        LimitColumns limits, ReadOnlySpan<int> dueDays, ReadOnlySpan<int> dueThousandths, int today, ReadOnlySpan<int> nowThousandths, Span<DueStatus> statuses)
     {
-        Span<int> soonDays = stackalloc int[StretchRows];
-        Span<int> toleranceDays = stackalloc int[StretchRows];
-        Span<int> soonThousandths = stackalloc int[StretchRows];
-        Span<int> toleranceThousandths = stackalloc int[StretchRows];
-        for (int i = 0; i < codes.Length; i++)
-        {
-            int code = codes[i];
-            if (code >= table.Length || nowThousandths[i] < 0)
-            {
-                throw code >= table.Length
-                    ? new ArgumentOutOfRangeException(nameof(codes), code, FormattableString.Invariant($"Row {firstRow + i}: must be the number of limits in the table, 0 to {table.Length - 1}."))
-                    : new ArgumentOutOfRangeException(
-                        nameof(nowThousandths), nowThousandths[i], FormattableString.Invariant($"Row {firstRow + i}: must be 0 or more, in thousandths of an hour."));
-            }
-
-            ref readonly DueLimits limits = ref table[code];
-            (soonDays[i], toleranceDays[i]) = (limits.SoonDays, limits.ToleranceDays);
-            (soonThousandths[i], toleranceThousandths[i]) = (limits.SoonThousandths, limits.ToleranceThousandths);
-        }
-
-        int vectors = Vector.IsHardwareAccelerated ? codes.Length / Vector<int>.Count : 0;
         Vector<int> day = new(today);
         Span<Vector<int>> judged = AsVectors(MemoryMarshal.Cast<DueStatus, int>(statuses));
+        int vectors = Vector.IsHardwareAccelerated ? judged.Length : 0;
+
+        // Once for the stretch, for the compiler does not see that they stay the same.
+        ReadOnlySpan<Vector<int>> days = AsVectors(dueDays);
+        ReadOnlySpan<Vector<int>> hours = AsVectors(dueThousandths);
+        ReadOnlySpan<Vector<int>> now = AsVectors(nowThousandths);
+        ReadOnlySpan<Vector<int>> soonDays = AsVectors(limits.SoonDays);
+        ReadOnlySpan<Vector<int>> toleranceDays = AsVectors(limits.ToleranceDays);
+        ReadOnlySpan<Vector<int>> soonHours = AsVectors(limits.SoonThousandths);
+        ReadOnlySpan<Vector<int>> toleranceHours = AsVectors(limits.ToleranceThousandths);
         for (int i = 0; i < vectors; i++)
         {
-            Vector<int> byDay = IntervalMath.Status(
-                IntervalMath.Left(AsVectors(dueDays)[i], day), AsVectors(soonDays)[i], AsVectors(toleranceDays)[i]);
-            Vector<int> byHours = IntervalMath.Status(
-                IntervalMath.Left(AsVectors(dueThousandths)[i], AsVectors(nowThousandths)[i]), AsVectors(soonThousandths)[i], AsVectors(toleranceThousandths)[i]);
-            judged[i] = Vector.Max(byDay, byHours);
+            judged[i] = Vector.Max(
+                IntervalMath.Status(IntervalMath.Left(days[i], day), soonDays[i], toleranceDays[i]),
+                IntervalMath.Status(IntervalMath.Left(hours[i], now[i]), soonHours[i], toleranceHours[i]));
         }
 
-        for (int i = vectors * Vector<int>.Count; i < codes.Length; i++)
+        for (int i = vectors * Vector<int>.Count; i < statuses.Length; i++)
         {
-            statuses[i] = Status(in table[codes[i]], dueDays[i], dueThousandths[i], today, nowThousandths[i]);
+            statuses[i] = Status(limits[i], dueDays[i], dueThousandths[i], today, nowThousandths[i]);
         }
+    }
+
+    private static void RefuseNegative(ReadOnlySpan<int> nowThousandths, int firstRow)
+    {
+        int all = 0;
+        foreach (int now in nowThousandths)
+        {
+            all |= now;
+        }
+
+        if (all >= 0)
+        {
+            return;
+        }
+
+        int row = 0;
+        while (nowThousandths[row] >= 0)
+        {
+            row++;
+        }
+
+        throw new ArgumentOutOfRangeException(
+            nameof(nowThousandths), nowThousandths[row], FormattableString.Invariant($"Row {firstRow + row}: must be 0 or more, in thousandths of an hour."));
     }
 
     private static ReadOnlySpan<Vector<int>> AsVectors(ReadOnlySpan<int> column) => MemoryMarshal.Cast<int, Vector<int>>(column);
