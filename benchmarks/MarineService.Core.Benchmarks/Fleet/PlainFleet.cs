@@ -2,30 +2,33 @@ using System.Buffers;
 using System.Security.Cryptography;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using global::Fleet;
 using MarineService.Core.Benchmarks.Exchange;
+using MarineService.Core.Engines;
+using MarineService.Core.Fleet;
+using MarineService.Core.Records;
+using MarineService.Core.Scheduling;
+using NodaTime;
 
 namespace MarineService.Core.Benchmarks.Fleet;
 
 /// <summary>
-/// The baseline of the stream: each line into plain objects by a generated context of System.Text.Json, last done plus interval for each task,
-/// the result as plain objects, and a count of statuses. It checks nothing, knows no lay-up, no meter change, no duty, and no faults.
+/// The frame of the baselines of the stream: each line into plain objects by a generated context of System.Text.Json, a verdict on each task, the
+/// result as plain objects, and counts. How tasks are judged is left to the two kinds.
 /// </summary>
-internal sealed class PlainFleet(DateOnly today)
+internal abstract class PlainFleet(DateOnly today)
 {
-    private static readonly (string Id, decimal? Hours, int? Months)[] Tasks =
-    [
-        ("cooling-water", null, null), ("engine-oil", 100m, 12), ("impeller-look", 50m, 12), ("impeller", 300m, 24),
-        ("belt", 100m, 12), ("coolant", null, 36), ("fuel-filter", 200m, 12), ("anodes", null, 6),
-    ];
-
-    private static readonly (string Task, string Part, decimal Quantity)[] Parts =
-        [("engine-oil", "engine oil, L", 5.5m), ("engine-oil", "oil filter A", 1m), ("impeller", "impeller kit B", 1m), ("belt", "belt C", 1m)];
-
     private readonly ArrayBufferWriter<byte> _result = new();
     private readonly Dictionary<(string?, string, DateOnly?), decimal> _demand = [];
-    private readonly int[] _statuses = new int[5];
+    private readonly Dictionary<string, long> _statuses = [];
 
     internal long Engines { get; private set; }
+
+    internal IReadOnlyDictionary<string, long> Statuses => _statuses;
+
+    internal int Demands => _demand.Count;
+
+    protected DateOnly Today => today;
 
     internal void Run(ReadOnlySpan<byte> ndjson, Stream output)
     {
@@ -37,9 +40,12 @@ internal sealed class PlainFleet(DateOnly today)
         }
     }
 
+    protected abstract List<PlainFleetTask> Judge(PlainFleetEngine engine, FleetSpecification sheet);
+
     private void Line(ReadOnlySpan<byte> line, Stream output)
     {
         PlainFleetEngine engine = JsonSerializer.Deserialize(line, PlainFleetContext.Default.PlainFleetEngine)!;
+        FleetSpecification sheet = Catalogue.Invented.Find(engine.Specification!)!;
         PlainFleetResult result = new()
         {
             Format = "marine-service/fleet-result",
@@ -51,16 +57,21 @@ internal sealed class PlainFleet(DateOnly today)
             Library = "1.0.0",
             Rules = "1",
             Today = today,
-            Tasks = [.. Tasks.Select(task => Judge(engine.Log!.Entries!, task.Id, task.Hours, task.Months))],
+            Tasks = Judge(engine, sheet),
             Parts = [],
         };
-        foreach ((string id, string part, decimal quantity) in Parts)
+        foreach (PlainFleetTask task in result.Tasks)
         {
-            PlainFleetTask task = result.Tasks.Find(one => one.Id == id)!;
+            _statuses[task.Status!] = _statuses.GetValueOrDefault(task.Status!) + 1;
+        }
+
+        foreach (PartNeed need in sheet.Parts)
+        {
+            PlainFleetTask task = result.Tasks.Find(one => one.Id == need.TaskId)!;
             DateOnly? week = task.Status is "due" or "overdue" ? today : task.DueDate;
             week = week?.AddDays(-(((int)week.Value.DayOfWeek + 6) % 7));
-            result.Parts.Add(new() { Depot = engine.Depot, Week = week, Part = part, Quantity = quantity });
-            _demand[(engine.Depot, part, week)] = _demand.GetValueOrDefault((engine.Depot, part, week)) + quantity;
+            result.Parts.Add(new() { Depot = engine.Depot, Week = week, Part = need.Part, Quantity = need.Quantity });
+            _demand[(engine.Depot, need.Part, week)] = _demand.GetValueOrDefault((engine.Depot, need.Part, week)) + need.Quantity;
         }
 
         _result.ResetWrittenCount();
@@ -72,6 +83,54 @@ internal sealed class PlainFleet(DateOnly today)
         output.Write(_result.WrittenSpan);
         output.WriteByte((byte)'\n');
     }
+}
+
+/// <summary>Does the same work as the stream: plain objects into the library's own, which check them, and judged by its rules; what an integrator writes without the stream.</summary>
+internal sealed class PlainFleetByRules(DateOnly today) : PlainFleet(today)
+{
+    /// <summary>The words of the statuses, in the order of the enum.</summary>
+    internal static readonly string[] Words = ["not-due", "each-use", "due-soon", "due", "overdue"];
+
+    protected override List<PlainFleetTask> Judge(PlainFleetEngine engine, FleetSpecification sheet)
+    {
+        ServiceLog log = ServiceLog.Of(engine.Log!.Entries!.Select(entry => LogEntry.Of(Fact(entry)).WithId(entry.Id!)));
+        return
+        [
+            .. log.DueList(sheet.Specification, LocalDate.FromDateOnly(Today)).Tasks.Select(task => new PlainFleetTask
+            {
+                Id = task.TaskId,
+                Status = Words[(int)task.Status],
+                Governs = task.Governs.ToString(),
+                DueDate = task.Due.Date?.ToDateOnly(),
+                DueHours = task.Due.Hours?.ToHours(),
+            }),
+        ];
+    }
+
+    private static ServiceFact Fact(PlainEntry entry)
+    {
+        LocalDate date = LocalDate.FromDateOnly(entry.Date);
+        EngineHours? dial = entry.Dial is decimal hours ? EngineHours.FromHours(hours) : null;
+        return entry.Kind switch
+        {
+            PlainKind.Reading => MeterReading.Of(date, dial!.Value),
+            PlainKind.EnteredService => EnteredService.New(date, dial),
+            _ => Completion.Of(entry.Task!, date, dial),
+        };
+    }
+}
+
+/// <summary>Takes the last completion plus the interval, and checks nothing: no faults, no lay-up, no meter change, no duty. How cheap a wrong answer can be.</summary>
+internal sealed class PlainFleetByLastDone(DateOnly today) : PlainFleet(today)
+{
+    private static readonly (string Id, decimal? Hours, int? Months)[] Tasks =
+    [
+        ("cooling-water", null, null), ("engine-oil", 100m, 12), ("impeller-look", 50m, 12), ("impeller", 300m, 24),
+        ("belt", 100m, 12), ("coolant", null, 36), ("fuel-filter", 200m, 12), ("anodes", null, 6),
+    ];
+
+    protected override List<PlainFleetTask> Judge(PlainFleetEngine engine, FleetSpecification sheet) =>
+        [.. Tasks.Select(task => Judge(engine.Log!.Entries!, task.Id, task.Hours, task.Months))];
 
     private PlainFleetTask Judge(List<PlainEntry> entries, string id, decimal? hours, int? months)
     {
@@ -90,14 +149,14 @@ internal sealed class PlainFleet(DateOnly today)
 
         DateOnly? date = months is int some ? done?.AddMonths(some) : null;
         decimal? at = doneAt + hours;
-        int left = date is DateOnly day ? day.DayNumber - today.DayNumber : int.MaxValue;
+        int left = date is DateOnly day ? day.DayNumber - Today.DayNumber : int.MaxValue;
         decimal hoursLeft = at - now ?? decimal.MaxValue;
-        int status = hours is null && months is null ? 1 : left < -36 || hoursLeft < -10 ? 4 : left <= 0 || hoursLeft <= 0 ? 3 : left <= 30 || hoursLeft <= 10 ? 2 : 0;
-        _statuses[status]++;
-        return new() { Id = id, Status = Word(status), Governs = hoursLeft < left ? "hours" : "calendar", DueDate = date, DueHours = at };
+        string status = hours is null && months is null ? "each-use"
+            : left < -36 || hoursLeft < -10 ? "overdue"
+            : left <= 0 || hoursLeft <= 0 ? "due"
+            : left <= 30 || hoursLeft <= 10 ? "due-soon" : "not-due";
+        return new() { Id = id, Status = status, Governs = hoursLeft < left ? "hours" : "calendar", DueDate = date, DueHours = at };
     }
-
-    private static string Word(int status) => status switch { 1 => "each-use", 2 => "due-soon", 3 => "due", 4 => "overdue", _ => "not-due" };
 }
 
 internal sealed class PlainFleetEngine

@@ -2,11 +2,15 @@ using BenchmarkDotNet.Attributes;
 using global::Fleet;
 using MarineService.Core.Exchange;
 using MarineService.Core.Fleet;
+using MarineService.Core.Scheduling;
 using NodaTime;
 
 namespace MarineService.Core.Benchmarks.Fleet;
 
-/// <summary>Ten thousand engines from NDJSON to results as NDJSON and a summary: plain objects, ours on one thread, ours on two.</summary>
+/// <summary>
+/// Ten thousand engines from NDJSON to results as NDJSON and a summary: by plain objects and the library's rules, by plain objects and no rules, and by the
+/// stream on one thread and on two.
+/// </summary>
 [MemoryDiagnoser]
 public class StreamBenchmarks
 {
@@ -22,23 +26,37 @@ public class StreamBenchmarks
         using MemoryStream made = new();
         fleet.CopyTo(made);
         _ndjson = made.ToArray();
+
+        // What is called the same work must give the same answers.
+        FleetSummary summary = Run(1).GetAwaiter().GetResult();
+        PlainFleet plain = Run(new PlainFleetByRules(Today.ToDateOnly()));
+        string ours = string.Join(' ', Enum.GetValues<DueStatus>().Select(summary.TasksThatAre));
+        string theirs = string.Join(' ', PlainFleetByRules.Words.Select(word => plain.Statuses.GetValueOrDefault(word)));
+        if (ours != theirs || summary.Parts.Count != plain.Demands)
+        {
+            throw new InvalidOperationException($"The two do not say the same: {ours}, {summary.Parts.Count} demands; {theirs}, {plain.Demands} demands.");
+        }
     }
 
     [Benchmark(Baseline = true, OperationsPerInvoke = Engines)]
-    public long PlainObjects()
+    public long PlainObjects() => Run(new PlainFleetByRules(Today.ToDateOnly())).Engines;
+
+    [Benchmark(OperationsPerInvoke = Engines)]
+    public long PlainObjectsUnchecked() => Run(new PlainFleetByLastDone(Today.ToDateOnly())).Engines;
+
+    [Benchmark(OperationsPerInvoke = Engines)]
+    public Task<FleetSummary> OneThread() => Run(1);
+
+    [Benchmark(OperationsPerInvoke = Engines)]
+    public Task<FleetSummary> TwoThreads() => Run(2);
+
+    private PlainFleet Run(PlainFleet fleet)
     {
-        PlainFleet fleet = new(new DateOnly(2026, 10, 12));
         fleet.Run(_ndjson, Stream.Null);
-        return fleet.Engines;
+        return fleet;
     }
 
-    [Benchmark(OperationsPerInvoke = Engines)]
-    public Task<long> OneThread() => Run(1);
-
-    [Benchmark(OperationsPerInvoke = Engines)]
-    public Task<long> TwoThreads() => Run(2);
-
-    private async Task<long> Run(int workers)
+    private async Task<FleetSummary> Run(int workers)
     {
         FleetTally tally = new();
         await foreach (FleetBatch batch in FleetRun.BatchesAsync(new MemoryStream(_ndjson), Evaluation, workers).ConfigureAwait(false))
@@ -47,6 +65,6 @@ public class StreamBenchmarks
             tally.Add(batch.Summary);
         }
 
-        return tally.ToSummary().Engines;
+        return tally.ToSummary();
     }
 }

@@ -42,13 +42,16 @@ public sealed class MeterHistory
     /// <exception cref="ArgumentException">An item is null.</exception>
     public static MeterHistory Of(HourMeter meter, IEnumerable<MeterReading> readings, IEnumerable<MeterChange> changes)
     {
-        MeterHistoryBuilder builder = new(Guard.NotNull(meter));
-        foreach (MeterChange change in Guard.Items(changes))
+        Guard.NotNull(meter);
+        IReadOnlyList<MeterChange> allChanges = Guard.Items(changes);
+        IReadOnlyList<MeterReading> allReadings = Guard.Items(readings);
+        MeterHistoryBuilder builder = new(meter, allReadings.Count);
+        foreach (MeterChange change in allChanges)
         {
             builder.Add(change);
         }
 
-        foreach (MeterReading reading in Guard.Items(readings))
+        foreach (MeterReading reading in allReadings)
         {
             builder.Add(CalendarDay.Of(reading.Date), reading.Shown, reading.Source);
         }

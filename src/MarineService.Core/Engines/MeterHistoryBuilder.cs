@@ -3,11 +3,13 @@ using MarineService.Core.Internal;
 namespace MarineService.Core.Engines;
 
 /// <summary>Takes readings and meter changes in any order and accepts or refuses each in the order of time.</summary>
-internal sealed class MeterHistoryBuilder(HourMeter meter)
+/// <param name="meter">The meter that the engine started with.</param>
+/// <param name="readings">About how many readings there will be.</param>
+internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
 {
-    private readonly List<(int Day, long Dial, ReadingSource Source)> _readings = [];
+    private readonly List<(int Day, long Dial, ReadingSource Source)> _readings = new(readings);
     private readonly List<MeterChange> _changes = [];
-    private readonly List<MeterPoint> _points = [];
+    private readonly List<MeterPoint> _points = new(readings);
     private readonly List<Finding> _findings = [];
 
     // The present meter: hours in all = offset + dial, each end of the bounds with its own offset.
@@ -25,7 +27,12 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
 
     internal MeterHistory Build()
     {
-        _readings.Sort();
+        _readings.Sort((left, right) =>
+        {
+            int order = left.Day.CompareTo(right.Day);
+            order = order != 0 ? order : left.Dial.CompareTo(right.Dial);
+            return order != 0 ? order : ((int)left.Source).CompareTo((int)right.Source);
+        });
         _changes.Sort((left, right) => left.CompareTo(right));
         int next = 0;
         for (int i = 0; i < _changes.Count; i++)
@@ -119,25 +126,22 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
             return;
         }
 
-        Figure shown = Figure.Of("dial", EngineHours.FromThousandths(dial));
-        Figure date = Figure.Of("date", CalendarDay.ToDate(day));
         if (_modulus is long modulus && dial >= modulus)
         {
-            _findings.Add(EngineRules.BeyondDial.On("hour meter", shown, Figure.Of("modulus", EngineHours.FromThousandths(modulus)), date));
+            _findings.Add(EngineRules.BeyondDial.On("hour meter", Shown(dial), Figure.Of("modulus", EngineHours.FromThousandths(modulus)), Read(day)));
             return;
         }
 
         if (_lastDay is int lastDay)
         {
             long most = Math.Max(1, day - lastDay) * MeterHistory.ThousandthsPerDay;
-            Figure earlier = Figure.Of("earlier date", CalendarDay.ToDate(lastDay));
             long gain = dial - _lastDial;
             if (gain < 0)
             {
                 if (!IsRollover(dial, most))
                 {
                     _findings.Add(EngineRules.FallingReading.On(
-                        "hour meter", shown, Figure.Of("earlier dial", EngineHours.FromThousandths(_lastDial)), earlier, date));
+                        "hour meter", Shown(dial), Figure.Of("earlier dial", EngineHours.FromThousandths(_lastDial)), Earlier(lastDay), Read(day)));
                     return;
                 }
 
@@ -150,10 +154,10 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
                 _findings.Add(EngineRules.ImpossibleRate.On(
                     "hour meter",
                     Figure.Of("gain", EngineHours.FromThousandths(gain)),
-                    earlier,
+                    Earlier(lastDay),
                     Figure.Of("most possible", EngineHours.FromThousandths(most)),
-                    shown,
-                    date));
+                    Shown(dial),
+                    Read(day)));
                 return;
             }
         }
@@ -162,6 +166,13 @@ internal sealed class MeterHistoryBuilder(HourMeter meter)
         _lastDial = dial;
         AddPoint(day, dial, source);
     }
+
+    // Made only for a finding: most readings are as they should be.
+    private static Figure Shown(long dial) => Figure.Of("dial", EngineHours.FromThousandths(dial));
+
+    private static Figure Read(int day) => Figure.Of("date", CalendarDay.ToDate(day));
+
+    private static Figure Earlier(int day) => Figure.Of("earlier date", CalendarDay.ToDate(day));
 
     private bool IsRollover(long dial, long most) =>
         _modulus is long modulus

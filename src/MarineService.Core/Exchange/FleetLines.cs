@@ -6,7 +6,7 @@ namespace MarineService.Core.Exchange;
 /// <summary>Cuts a stream into stretches of whole lines, as they come, without holding more than one.</summary>
 internal static class FleetLines
 {
-    private const int ChunkBytes = 1 << 18;
+    private const int ChunkBytes = 1 << 16;
 
     private const byte LineFeed = (byte)'\n';
 

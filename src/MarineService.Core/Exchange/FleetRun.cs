@@ -8,7 +8,8 @@ namespace MarineService.Core.Exchange;
 /// <remarks>
 /// <para>Memory does not grow with the number of engines. Results are in the order of the input on any number of threads. A record with faults
 /// gives its faults, with its line, and the next one is read. Blank lines are passed over.</para>
-/// <para>The fingerprint of a result is the SHA-256 of the record's line and its data sheet: with the same day, rules and library the result is the same.</para>
+/// <para>The fingerprint of a result is the SHA-256 of the record's line and the SHA-256 of its data sheet behind it: with the same day, rules and library
+/// the result is the same.</para>
 /// </remarks>
 public static class FleetRun
 {

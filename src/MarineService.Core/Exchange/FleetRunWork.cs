@@ -9,12 +9,14 @@ namespace MarineService.Core.Exchange;
 internal sealed class FleetRunWork
 {
     private readonly FleetEvaluation _evaluation;
+
+    // The SHA-256 of each data sheet, by its reference.
     private readonly Dictionary<string, byte[]> _sheets;
 
     internal FleetRunWork(FleetEvaluation evaluation, ReadLimits limits)
     {
         (_evaluation, Limits) = (evaluation, limits);
-        _sheets = evaluation.Catalogue.Specifications.ToDictionary(sheet => sheet.Reference, Bytes, StringComparer.Ordinal);
+        _sheets = evaluation.Catalogue.Specifications.ToDictionary(sheet => sheet.Reference, Digest, StringComparer.Ordinal);
     }
 
     internal ReadLimits Limits { get; }
@@ -99,8 +101,8 @@ internal sealed class FleetRunWork
         return new(text);
     }
 
-    // A data sheet in its own words, with what its tasks use up.
-    private static byte[] Bytes(FleetSpecification sheet)
+    // Of a data sheet in its own words, with what its tasks use up.
+    private static byte[] Digest(FleetSpecification sheet)
     {
         ByteBuffer buffer = new();
         EngineSpecificationJson.Write(sheet.Specification, buffer);
@@ -109,6 +111,8 @@ internal sealed class FleetRunWork
             buffer.Write(System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant($"\n{need.TaskId}\t{need.Part}\t{need.Quantity}")));
         }
 
-        return buffer.Written.ToArray();
+        using SHA256 hash = SHA256.Create();
+        hash.TransformFinalBlock(buffer.Array, 0, buffer.Count);
+        return hash.Hash!;
     }
 }

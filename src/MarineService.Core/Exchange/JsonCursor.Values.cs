@@ -193,6 +193,13 @@ internal ref partial struct JsonCursor
     /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
     internal EngineHours? Hours(decimal min = 0m, decimal max = 1_000_000m)
     {
+        // What nearly every meter shows needs no decimal arithmetic.
+        if (_reader.TokenType == JsonTokenType.Number && PlainHours.TryParse(_reader.ValueSpan, out EngineHours plain)
+            && (min == 0m || plain.ToHours() >= min) && (max == 1_000_000m || plain.ToHours() <= max))
+        {
+            return plain;
+        }
+
         if (TryGetDecimal(out decimal value) && value >= min && value <= max && decimal.Round(value, 3) == value)
         {
             return Kept(value) is decimal hours ? EngineHours.FromHours(hours) : null;

@@ -12,8 +12,9 @@ internal ref partial struct JsonCursor
     private const string NotUnicode = "text that is not valid Unicode";
 
     private readonly List<ReadFault> _faults;
-    private readonly List<(string? Name, int Index)> _path;
     private readonly int _maxFaults;
+    private (string? Name, int Index)[] _path;
+    private int _depth;
     private Utf8JsonReader _reader;
 
     internal JsonCursor(ReadOnlySpan<byte> utf8, ReadLimits limits)
@@ -21,7 +22,7 @@ internal ref partial struct JsonCursor
         _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth, CommentHandling = limits.AllowsComments ? JsonCommentHandling.Skip : JsonCommentHandling.Disallow });
         _maxFaults = limits.MaxFaults;
         _faults = [];
-        _path = new(8);
+        _path = new (string?, int)[8];
     }
 
     /// <summary>The faults that are listed: the first ones, when there are more than the limit.</summary>
@@ -100,7 +101,7 @@ internal ref partial struct JsonCursor
     }
 
     /// <summary>Leaves a member that <see cref="NextMember"/> or <see cref="NextFreeMember"/> stepped onto.</summary>
-    internal readonly void EndMember() => Pop();
+    internal void EndMember() => Pop();
 
     /// <summary>Notes each member that must be there and is not.</summary>
     internal void Require(MemberNames names, ulong seen, params ReadOnlySpan<int> members)
@@ -114,12 +115,25 @@ internal ref partial struct JsonCursor
         }
     }
 
+    /// <summary>Notes each of many members, one bit each, that must be there and is not.</summary>
+    internal void RequireAll(MemberNames names, ulong seen, ulong members)
+    {
+        ulong missing = members & ~seen;
+        for (int member = 0; missing != 0; member++, missing >>= 1)
+        {
+            if ((missing & 1) != 0)
+            {
+                Require(names, 0, member);
+            }
+        }
+    }
+
     /// <summary>Enters an array; false when the value is something else, which is noted and passed over.</summary>
     internal bool BeginArray(string expected)
     {
         if (_reader.TokenType == JsonTokenType.StartArray)
         {
-            _path.Add((null, -1));
+            Push(null, -1);
             return true;
         }
 
@@ -132,7 +146,7 @@ internal ref partial struct JsonCursor
     {
         if (_reader.Read() && _reader.TokenType != JsonTokenType.EndArray)
         {
-            _path[_path.Count - 1] = (null, _path[_path.Count - 1].Index + 1);
+            _path[_depth - 1].Index++;
             return true;
         }
 
@@ -164,13 +178,13 @@ internal ref partial struct JsonCursor
 
     private readonly string Pointer()
     {
-        if (_path.Count == 0)
+        if (_depth == 0)
         {
             return string.Empty;
         }
 
         StringBuilder text = new();
-        for (int i = 0; i < _path.Count; i++)
+        for (int i = 0; i < _depth; i++)
         {
             text.Append('/');
             text.Append(_path[i].Name is string name
@@ -181,9 +195,17 @@ internal ref partial struct JsonCursor
         return text.ToString();
     }
 
-    private readonly void Push(string name) => _path.Add((name, 0));
+    private void Push(string? name, int index = 0)
+    {
+        if (_depth == _path.Length)
+        {
+            Array.Resize(ref _path, 2 * _depth);
+        }
 
-    private readonly void Pop() => _path.RemoveAt(_path.Count - 1);
+        _path[_depth++] = (name, index);
+    }
+
+    private void Pop() => _depth--;
 
     private readonly string Shown()
     {

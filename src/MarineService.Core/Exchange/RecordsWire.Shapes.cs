@@ -32,31 +32,43 @@ internal static partial class RecordsWire
     private const int AnodeMember = 34;
 
     // The members that go with some kinds only.
-    private static readonly int[] KindMembers = [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, PlannedHoursMember, BucketMember, AnodeMember];
+    private static readonly ulong KindMembers = Bits(
+        [.. Enumerable.Range(DialMember, EngineZeroMember - DialMember + 1), AccountMember, ImpellerMember, WorksMember, PlannedHoursMember, BucketMember, AnodeMember]);
 
-    private static (int[] Must, int[] May)[] BuildShapes()
+    private static (ulong Must, ulong May)[] BuildShapes()
     {
-        (int[] Must, int[] May)[] shapes = new (int[], int[])[(int)EntryKind.Withdrawal + 1];
-        shapes[(int)EntryKind.Reading] = ([DialMember], [SourceMember]);
-        shapes[(int)EntryKind.Completion] = ([TaskMember], [DialMember, ResultMember, FractionMember, FractionUncertaintyMember]);
-        shapes[(int)EntryKind.OilChange] = ([TaskMember, AccountMember], [DialMember]);
-        shapes[(int)EntryKind.WinterWork] = ([WorksMember], [DialMember]);
-        shapes[(int)EntryKind.MeterChange] = ([], [OldFinalMember, NewInitialMember, UnmeteredMember, DeadSinceMember, NewMeterMember]);
-        shapes[(int)EntryKind.EnteredService] = ([], [DialMember, EngineZeroMember]);
-        shapes[(int)EntryKind.OpeningDuePoint] = ([TaskMember], [DueDateMember, DueHoursMember]);
-        shapes[(int)EntryKind.GridOrigin] = ([TaskMember], []);
-        shapes[(int)EntryKind.Event] = ([EventMember], [DialMember]);
-        shapes[(int)EntryKind.Duty] = ([ConditionsMember], [DialMember]);
-        shapes[(int)EntryKind.TopUp] = ([FluidMember, AmountMember], [DialMember]);
-        shapes[(int)EntryKind.LaidUp] = ([], [DialMember]);
-        shapes[(int)EntryKind.Commissioned] = ([], [DialMember]);
-        shapes[(int)EntryKind.PlannedLayUp] = ([UntilMember], []);
-        shapes[(int)EntryKind.PlannedUse] = ([UntilMember, PlannedHoursMember], []);
-        shapes[(int)EntryKind.ImpellerInspection] = ([ImpellerMember], [DialMember]);
-        shapes[(int)EntryKind.BucketTest] = ([BucketMember], [DialMember]);
-        shapes[(int)EntryKind.AnodeInspection] = ([AnodeMember], [DialMember]);
-        shapes[(int)EntryKind.Withdrawal] = ([CorrectsMember], []);
+        (ulong Must, ulong May)[] shapes = new (ulong, ulong)[(int)EntryKind.Withdrawal + 1];
+        shapes[(int)EntryKind.Reading] = (Bits(DialMember), Bits(SourceMember));
+        shapes[(int)EntryKind.Completion] = (Bits(TaskMember), Bits(DialMember, ResultMember, FractionMember, FractionUncertaintyMember));
+        shapes[(int)EntryKind.OilChange] = (Bits(TaskMember, AccountMember), Bits(DialMember));
+        shapes[(int)EntryKind.WinterWork] = (Bits(WorksMember), Bits(DialMember));
+        shapes[(int)EntryKind.MeterChange] = (Bits(), Bits(OldFinalMember, NewInitialMember, UnmeteredMember, DeadSinceMember, NewMeterMember));
+        shapes[(int)EntryKind.EnteredService] = (Bits(), Bits(DialMember, EngineZeroMember));
+        shapes[(int)EntryKind.OpeningDuePoint] = (Bits(TaskMember), Bits(DueDateMember, DueHoursMember));
+        shapes[(int)EntryKind.GridOrigin] = (Bits(TaskMember), Bits());
+        shapes[(int)EntryKind.Event] = (Bits(EventMember), Bits(DialMember));
+        shapes[(int)EntryKind.Duty] = (Bits(ConditionsMember), Bits(DialMember));
+        shapes[(int)EntryKind.TopUp] = (Bits(FluidMember, AmountMember), Bits(DialMember));
+        shapes[(int)EntryKind.LaidUp] = (Bits(), Bits(DialMember));
+        shapes[(int)EntryKind.Commissioned] = (Bits(), Bits(DialMember));
+        shapes[(int)EntryKind.PlannedLayUp] = (Bits(UntilMember), Bits());
+        shapes[(int)EntryKind.PlannedUse] = (Bits(UntilMember, PlannedHoursMember), Bits());
+        shapes[(int)EntryKind.ImpellerInspection] = (Bits(ImpellerMember), Bits(DialMember));
+        shapes[(int)EntryKind.BucketTest] = (Bits(BucketMember), Bits(DialMember));
+        shapes[(int)EntryKind.AnodeInspection] = (Bits(AnodeMember), Bits(DialMember));
+        shapes[(int)EntryKind.Withdrawal] = (Bits(CorrectsMember), Bits());
         return shapes;
+    }
+
+    private static ulong Bits(params ReadOnlySpan<int> members)
+    {
+        ulong bits = 0;
+        foreach (int member in members)
+        {
+            bits |= 1UL << member;
+        }
+
+        return bits;
     }
 
     private static void CheckUntil(ref JsonCursor json, in EntryParts parts)

@@ -52,7 +52,7 @@ internal static partial class RecordsWire
     private static readonly MemberNames AmountMembers = new("volume", "temperature", "standardUncertainty");
 
     // Which members go with which kind, besides those that go with all: first what must be there, then what may be.
-    private static readonly (int[] Must, int[] May)[] Shapes = BuildShapes();
+    private static readonly (ulong Must, ulong May)[] Shapes = BuildShapes();
 
     internal static ServiceLog? ReadLog(ref JsonCursor json, DocumentHead head)
     {
@@ -89,7 +89,7 @@ internal static partial class RecordsWire
             return null;
         }
 
-        LogEntry[] numbered = ServiceLog.Number([.. entries.Select(entry => entry!)]);
+        LogEntry[] numbered = ServiceLog.Number(entries!);
         foreach (ListFault fault in ServiceLog.Check(numbered))
         {
             json.NoteMeaning(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
@@ -166,11 +166,12 @@ internal static partial class RecordsWire
             return;
         }
 
-        (int[] must, int[] may) = Shapes[(int)kind];
-        json.Require(EntryMembers, seen, must);
-        foreach (int member in KindMembers)
+        (ulong must, ulong may) = Shapes[(int)kind];
+        json.RequireAll(EntryMembers, seen, must);
+        ulong others = seen & KindMembers & ~(must | may);
+        for (int member = 0; others != 0; member++, others >>= 1)
         {
-            if ((seen & (1UL << member)) != 0 && Array.IndexOf(must, member) < 0 && Array.IndexOf(may, member) < 0)
+            if ((others & 1) != 0)
             {
                 json.Note($"/{EntryMembers.Names[member]}", "present", $"no such member in an entry of kind '{WireEnum<EntryKind>.Word(kind)}'");
             }

@@ -44,13 +44,13 @@ public sealed class FleetEvaluation
                 engine.Id, engine.Depot, engine.Fingerprint, Today, [new("/specification", $"'{engine.Specification}'", "the reference of a data sheet in the catalogue")]);
         }
 
-        DueList due = engine.Log.DueList(sheet.Specification, Today);
-        FleetTask[] tasks = new FleetTask[due.Tasks.Count];
-        for (int i = 0; i < tasks.Length; i++)
-        {
-            tasks[i] = new(due.Tasks[i]);
-        }
-
+        TaskPlan plan = sheet.Specification.Plan;
+        FleetTask[] tasks = new FleetTask[plan.Tasks.Count];
+        DueList.Decide(
+            plan,
+            engine.Log.History(sheet.Specification, Today),
+            findings: null,
+            (int i, in TaskState _, in TaskVerdict verdict) => tasks[i] = new(plan.Tasks[i], new DuePoint(verdict.Due), in verdict));
         return new(engine.Id, engine.Depot, engine.Fingerprint, Today, tasks, Demand(sheet, tasks, engine.Depot), []);
     }
 

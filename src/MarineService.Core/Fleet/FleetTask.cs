@@ -6,8 +6,8 @@ namespace MarineService.Core.Fleet;
 /// <summary>Where one task of one engine stands, in short; for the reasons make the engine's due list.</summary>
 public sealed class FleetTask
 {
-    internal FleetTask(TaskDue task) =>
-        (TaskId, Status, Governs, DueDate, DueHours) = (task.TaskId, task.Status, task.Governs, task.Due.Date, task.Due.Hours);
+    internal FleetTask(ServiceTask task, DuePoint due, in TaskVerdict verdict) =>
+        (TaskId, Status, Governs, DueDate, DueHours) = (task.Id, verdict.Status, verdict.Governs, due.Date, due.Hours);
 
     /// <summary>The task.</summary>
     public string TaskId { get; }

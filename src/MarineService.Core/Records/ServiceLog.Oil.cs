@@ -110,7 +110,7 @@ public sealed partial class ServiceLog
     }
 
     private MeterHistory MeterUntil(EngineSpecification specification, string engine, LocalDate until) =>
-        ServiceHistory.MeterOf(specification.Meter, EngineFacts(engine, null).Where(fact => fact.Date <= until));
+        ServiceHistory.MeterOf(specification.Meter, EngineFacts(engine, null).FindAll(fact => fact.Date <= until));
 
     private PeriodSinceChange? Period(
         EngineSpecification specification, string engine, OilChangeRecord from, LocalDate until, MeterHistory meter, List<double> earlier)

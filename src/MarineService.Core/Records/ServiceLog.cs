@@ -99,7 +99,7 @@ public sealed partial class ServiceLog
         Guard.Date(today);
         List<DueList> lists = [.. boat.Engines.Select(engine => Scheduling.DueList.Evaluate(
             engine.Specification.Plan,
-            ServiceHistory.Of(engine.Specification.Meter, Counted(EngineFacts(engine.Id, boat.Plan), engine.Specification.Sump), today),
+            ServiceHistory.OfOwn(engine.Specification.Meter, Counted(EngineFacts(engine.Id, boat.Plan), engine.Specification.Sump), today),
             engine.Id))];
         lists.Add(Scheduling.DueList.Evaluate(boat.Plan, ServiceHistory.Of(HourMeter.Plain, BoatFacts(boat.Plan), today), BoatSpecification.Scope));
         return Scheduling.DueList.Join(lists);
@@ -114,16 +114,18 @@ public sealed partial class ServiceLog
     /// <exception cref="ArgumentException"><paramref name="engine"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="today"/> is outside 1900 to 2199.</exception>
     public ServiceHistory History(EngineSpecification specification, LocalDate today, string engine = LogEntry.MainEngine) =>
-        ServiceHistory.Of(
+        ServiceHistory.OfOwn(
             Guard.NotNull(specification).Meter, Counted(EngineFacts(Guard.NotBlank(engine), null), specification.Sump), Guard.Date(today));
 
     /// <summary>Everything that is wrong with a list of numbered entries.</summary>
     internal static IReadOnlyList<ListFault> Check(IReadOnlyList<LogEntry> entries)
     {
         List<ListFault> faults = [];
-        Dictionary<string, int> index = new(StringComparer.Ordinal);
+        Dictionary<string, int> index = new(entries.Count, StringComparer.Ordinal);
+        bool anyCorrects = false;
         for (int i = 0; i < entries.Count; i++)
         {
+            anyCorrects |= entries[i].Corrects is not null;
             if (index.ContainsKey(entries[i].Id!))
             {
                 faults.Add(new("Entry", i, "id", entries[i].Id!, "an id that no other entry has"));
@@ -132,6 +134,11 @@ public sealed partial class ServiceLog
             {
                 index[entries[i].Id!] = i;
             }
+        }
+
+        if (!anyCorrects)
+        {
+            return faults;
         }
 
         HashSet<int> loops = Loops(entries, index);
@@ -162,12 +169,16 @@ public sealed partial class ServiceLog
 
     internal static LogEntry[] Number(IReadOnlyList<LogEntry> entries)
     {
+        LogEntry[] numbered = [.. entries];
+        if (Array.TrueForAll(numbered, entry => entry.Id is not null))
+        {
+            return numbered;
+        }
+
         HashSet<string> used = [.. entries.Where(entry => entry.Id is not null).Select(entry => entry.Id!)];
-        LogEntry[] numbered = new LogEntry[entries.Count];
         int number = 0;
         for (int i = 0; i < numbered.Length; i++)
         {
-            numbered[i] = entries[i];
             while (numbered[i].Id is null)
             {
                 // Numbers up to the last one given are taken, so none is tried twice.
@@ -204,8 +215,9 @@ public sealed partial class ServiceLog
     }
 
     // What happened to the boat happened to each of its engines; a dial value there says nothing of a single engine.
-    private IEnumerable<ServiceFact> EngineFacts(string engine, TaskPlan? boatTasks)
+    private List<ServiceFact> EngineFacts(string engine, TaskPlan? boatTasks)
     {
+        List<ServiceFact> facts = new(_entries.Length);
         foreach (LogEntry entry in Standing())
         {
             ServiceFact fact = entry.Fact!;
@@ -213,18 +225,20 @@ public sealed partial class ServiceLog
             {
                 if (boatTasks is null || TaskOf(fact) is not string task || boatTasks.IndexOf(task) < 0)
                 {
-                    yield return fact;
+                    facts.Add(fact);
                 }
                 else if (fact.Dial is EngineHours dial)
                 {
-                    yield return MeterReading.Of(fact.Date, dial);
+                    facts.Add(MeterReading.Of(fact.Date, dial));
                 }
             }
             else if (entry.Scope == BoatSpecification.Scope && fact is LaidUp or Commissioned or PlannedLayUp or PlannedUse or ServiceEvent or DutyChange)
             {
-                yield return fact.WithoutDial();
+                facts.Add(fact.WithoutDial());
             }
         }
+
+        return facts;
     }
 
     // Entries for the boat's tasks count under whichever engine they were made.
@@ -236,7 +250,7 @@ public sealed partial class ServiceLog
                 || fact is LaidUp or Commissioned or PlannedLayUp)
         select Counted(fact, null).WithoutDial();
 
-    private static IEnumerable<ServiceFact> Counted(IEnumerable<ServiceFact> facts, Sump? sump) => facts.Select(fact => Counted(fact, sump));
+    private static List<ServiceFact> Counted(List<ServiceFact> facts, Sump? sump) => facts.ConvertAll(fact => Counted(fact, sump));
 
     // An account of an oil change counts as a completion by the fraction that it shows was exchanged.
     private static ServiceFact Counted(ServiceFact fact, Sump? sump) => fact is OilChangeRecord record ? AsCompletion(record, sump) : fact;

@@ -11,6 +11,9 @@ public sealed class DueList
     // The engine that tasks belong to when nothing else is said.
     internal const string MainScope = "main";
 
+    /// <summary>Takes what was decided about a task of a plan.</summary>
+    internal delegate void Decided(int task, in TaskState state, in TaskVerdict verdict);
+
     private readonly TaskDue[] _tasks;
 
     private DueList(LocalDate today, TaskDue[] tasks, IReadOnlyList<Finding> findings) =>
@@ -71,26 +74,33 @@ public sealed class DueList
         Guard.NotNull(plan);
         Guard.NotNull(history);
         Guard.NotBlank(scope);
+        List<Finding> findings = [.. history.Findings];
+        TaskDue[] tasks = new TaskDue[plan.Tasks.Count];
+        Decide(plan, history, findings, (int i, in TaskState state, in TaskVerdict verdict) =>
+        {
+            tasks[i] = new(plan.Tasks[i], scope, in state, history, in verdict);
+            Report(tasks[i], findings);
+        });
+        FindTogether(plan, tasks);
+        ReportLayUp(history, findings);
+        return new(history.AsOf, tasks, findings.AsReadOnly());
+    }
+
+    /// <summary>Decides task by task, in the order of the plan; what is odd about the completions goes into the findings, when somebody wants them.</summary>
+    internal static void Decide(TaskPlan plan, ServiceHistory history, List<Finding>? findings, Decided decided)
+    {
         int steps = history.Steps.Length;
         int[] rented = ArrayPool<int>.Shared.Rent(Math.Max(1, steps));
         try
         {
             Span<int> completed = rented.AsSpan(0, steps);
-            List<Finding> findings = [.. history.Findings];
             Resolve(plan, history, completed, findings);
-            TaskDue[] tasks = new TaskDue[plan.Tasks.Count];
-            for (int i = 0; i < tasks.Length; i++)
+            for (int i = 0; i < plan.Tasks.Count; i++)
             {
-                ServiceTask task = plan.Tasks[i];
                 TaskState state = new TaskReplay(plan, i, history, completed, null).Run();
-                TaskVerdict verdict = DueRule.Decide(task, in state, history);
-                tasks[i] = new(task, scope, in state, history, in verdict);
-                Report(tasks[i], findings);
+                TaskVerdict verdict = DueRule.Decide(plan.Tasks[i], in state, history);
+                decided(i, in state, in verdict);
             }
-
-            FindTogether(plan, tasks);
-            ReportLayUp(history, findings);
-            return new(history.AsOf, tasks, findings.AsReadOnly());
         }
         finally
         {
@@ -122,7 +132,7 @@ public sealed class DueList
     internal static int[] CompletedTasks(TaskPlan plan, ServiceHistory history)
     {
         int[] completed = new int[history.Steps.Length];
-        Resolve(plan, history, completed, []);
+        Resolve(plan, history, completed, null);
         return completed;
     }
 
@@ -167,7 +177,7 @@ public sealed class DueList
     }
 
     // Which task each step completes, or -1; resolved once for all tasks.
-    private static void Resolve(TaskPlan plan, ServiceHistory history, Span<int> completed, List<Finding> findings)
+    private static void Resolve(TaskPlan plan, ServiceHistory history, Span<int> completed, List<Finding>? findings)
     {
         ReadOnlySpan<ServiceStep> steps = history.Steps;
         for (int i = 0; i < steps.Length; i++)
@@ -178,11 +188,11 @@ public sealed class DueList
                 int task = plan.IndexOf(completion.TaskId);
                 if (task < 0)
                 {
-                    findings.Add(SchedulingRules.UnknownTask.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
+                    findings?.Add(SchedulingRules.UnknownTask.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
                 }
                 else if (completion.Outcome != CompletionOutcome.Done && plan.Tasks[task].Action != TaskAction.Inspect)
                 {
-                    findings.Add(SchedulingRules.ResultWithoutInspection.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
+                    findings?.Add(SchedulingRules.ResultWithoutInspection.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
                 }
                 else
                 {
@@ -192,7 +202,7 @@ public sealed class DueList
             }
             else if (steps[i].Fact is ServiceEvent happening && !Answers(plan, happening.Kind))
             {
-                findings.Add(SchedulingRules.UnansweredEvent.On(
+                findings?.Add(SchedulingRules.UnansweredEvent.On(
                     "log", Figure.Of("kind", happening.Kind), Figure.Of("date", happening.Date)));
             }
         }
@@ -211,9 +221,9 @@ public sealed class DueList
         return false;
     }
 
-    private static void ReportFraction(ServiceTask task, Completion completion, List<Finding> findings)
+    private static void ReportFraction(ServiceTask task, Completion completion, List<Finding>? findings)
     {
-        if (completion.ExchangedFraction is decimal fraction
+        if (findings is not null && completion.ExchangedFraction is decimal fraction
             && completion.FractionUncertainty is decimal sigma
             && task.PartialExchange.ThresholdFraction is decimal threshold
             && sigma > 0 && Math.Abs(fraction - threshold) < 2 * sigma)

@@ -62,8 +62,9 @@ internal static class DueRule
         verdict.Basis = state.Basis;
         verdict.IntervalDue = due;
         verdict.Due = due;
-        (DueStatus status, double used) hours = Hours(task, in state, history, due, ref verdict);
-        (DueStatus status, double used) calendar = Calendar(task, in state, history, due, ref verdict);
+        DueLimits limits = DueLimits.Of(due, task.TolerancePercent);
+        (DueStatus status, double used) hours = Hours(task, in state, history, due, limits, ref verdict);
+        (DueStatus status, double used) calendar = Calendar(in state, history, due, limits, ref verdict);
         verdict.Status = hours.status > calendar.status ? hours.status : calendar.status;
         verdict.UsedFraction = Math.Max(hours.used, calendar.used);
         verdict.Governs = Governing(verdict.HoursLimb == LimbState.Known, hours, verdict.CalendarLimb == LimbState.Known, calendar);
@@ -74,7 +75,7 @@ internal static class DueRule
     }
 
     private static (DueStatus Status, double Used) Hours(
-        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
+        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, DueLimits limits, ref TaskVerdict verdict)
     {
         if (due.Limb == 0 && due.Hours is null)
         {
@@ -89,7 +90,7 @@ internal static class DueRule
 
         long now = verdict.Now.Estimate.Thousandths;
         long left = at - now;
-        DueStatus status = DueLimits.Of(due, task.TolerancePercent).ByHours(left);
+        DueStatus status = limits.ByHours(left);
 
         // INTERVAL-22: what ran since the anchor is known only from a reading after it, or on the day itself.
         // Hours never go back: what the last reading has brought near or reached already stays so.
@@ -110,7 +111,7 @@ internal static class DueRule
     }
 
     private static (DueStatus Status, double Used) Calendar(
-        ServiceTask task, in TaskState state, ServiceHistory history, DueAt due, ref TaskVerdict verdict)
+        in TaskState state, ServiceHistory history, DueAt due, DueLimits limits, ref TaskVerdict verdict)
     {
         if (due.Day is not int at)
         {
@@ -123,7 +124,7 @@ internal static class DueRule
         int start = state.GridOrigin is int origin ? CalendarDay.PlusMonths(origin, due.Months * (state.GridNext - 1))
             : state.AnchorDay ?? CalendarDay.PlusMonths(at, -Math.Max(1, due.Months));
         double used = Math.Max(0, (double)(history.AsOfDay - start) / Math.Max(1, at - start));
-        return (DueLimits.Of(due, task.TolerancePercent).ByDay(left), used);
+        return (limits.ByDay(left), used);
     }
 
     // Once a limb is reached, the reached one governs; before that the one with the larger used share (INTERVAL-30).

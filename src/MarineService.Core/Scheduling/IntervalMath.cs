@@ -11,10 +11,10 @@ internal static class IntervalMath
 
     /// <summary>INTERVAL-04: the tolerance in days, 30 days to the month, rounded down. Source: see that rule.</summary>
     internal static int ToleranceDays(int months, decimal percent) =>
-        (int)decimal.Floor(percent * DaysPerMonthOfTolerance * months / 100m);
+        (int)decimal.Floor(percent * DaysPerMonthOfTolerance * months * 0.01m);
 
     /// <summary>INTERVAL-04: the tolerance in thousandths of an hour, rounded down. Source: see that rule.</summary>
-    internal static long ToleranceHours(long hours, decimal percent) => (long)decimal.Floor(percent * hours / 100m);
+    internal static long ToleranceHours(long hours, decimal percent) => (long)decimal.Floor(percent * hours * 0.01m);
 
     /// <summary>INTERVAL-15: an hours limb under a factor, rounded down to a thousandth. Source: see that rule.</summary>
     internal static long Scale(long hours, decimal factor) => factor == 1m ? hours : (long)decimal.Floor(hours * factor);

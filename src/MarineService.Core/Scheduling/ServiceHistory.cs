@@ -63,27 +63,30 @@ public sealed class ServiceHistory
     public static ServiceHistory Of(HourMeter meter, IEnumerable<ServiceFact> facts, LocalDate asOf)
     {
         Guard.Date(asOf);
-        IReadOnlyList<ServiceFact> all = Guard.Items(facts);
-        List<ServiceFact> counted = [.. all.Where(fact => fact.Date <= asOf || fact is PlannedLayUp or PlannedUse)];
-        MeterHistory history = MeterOf(Guard.NotNull(meter), counted);
-        List<Finding> findings = [];
-        int later = all.Count - counted.Count;
-        findings.AddRange(history.Findings);
+        List<ServiceFact> all = [.. Guard.Items(facts)];
+        return OfOwn(Guard.NotNull(meter), all, asOf);
+    }
+
+    /// <summary>Puts facts in order that nobody else holds; the list is used up.</summary>
+    internal static ServiceHistory OfOwn(HourMeter meter, List<ServiceFact> facts, LocalDate asOf)
+    {
+        int later = facts.RemoveAll(fact => fact.Date > asOf && fact is not (PlannedLayUp or PlannedUse));
+        MeterHistory history = MeterOf(meter, facts);
+        List<Finding> findings = [.. history.Findings];
         if (later > 0)
         {
             findings.Add(SchedulingRules.AfterToday.On(
                 "log", Figure.Of("entries", later, FigureUnit.Number), Figure.Of("today", asOf)));
         }
 
-        ServiceStep[] steps = InOrder(counted, history, findings);
-        PlannedUse[] plans = [.. counted.OfType<PlannedUse>().OrderBy(plan => plan.From).ThenBy(plan => plan.To).ThenBy(plan => plan.Hours)];
-        return new(asOf, history, steps, LayUpPeriods(counted), plans, findings.AsReadOnly());
+        ServiceStep[] steps = InOrder(facts, history, findings);
+        return new(asOf, history, steps, LayUpPeriods(facts), PlannedUses(facts), findings.AsReadOnly());
     }
 
     /// <summary>Every dial value in the facts, on one scale.</summary>
-    internal static MeterHistory MeterOf(HourMeter meter, IEnumerable<ServiceFact> facts)
+    internal static MeterHistory MeterOf(HourMeter meter, List<ServiceFact> facts)
     {
-        MeterHistoryBuilder readings = new(meter);
+        MeterHistoryBuilder readings = new(meter, facts.Count);
         foreach (ServiceFact fact in facts)
         {
             if (fact is MeterChange change)
@@ -115,17 +118,17 @@ public sealed class ServiceHistory
         }
 
         steps.Sort();
-        ServiceStep[] once = new ServiceStep[steps.Count];
+        ServiceStep[] once = [.. steps];
         int count = 0;
-        foreach (ServiceStep step in steps)
+        for (int i = 0; i < once.Length; i++)
         {
-            if (step.Fact is Completion completion && HasTwin(once, count, step.Day, completion))
+            if (once[i].Fact is Completion completion && HasTwin(once, count, once[i].Day, completion))
             {
                 findings.Add(SchedulingRules.EnteredTwice.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
                 continue;
             }
 
-            once[count++] = step;
+            once[count++] = once[i];
         }
 
         Array.Resize(ref once, count);
@@ -145,8 +148,18 @@ public sealed class ServiceHistory
         return false;
     }
 
+    private static PlannedUse[] PlannedUses(List<ServiceFact> facts) =>
+        facts.Exists(fact => fact is PlannedUse)
+            ? [.. facts.OfType<PlannedUse>().OrderBy(plan => plan.From).ThenBy(plan => plan.To).ThenBy(plan => plan.Hours)]
+            : [];
+
     private static LayUpPeriod[] LayUpPeriods(List<ServiceFact> facts)
     {
+        if (!facts.Exists(fact => fact is LaidUp or PlannedLayUp))
+        {
+            return [];
+        }
+
         List<LocalDate> ends = [.. facts.OfType<Commissioned>().Select(fact => fact.Date).OrderBy(date => date)];
         List<PlannedLayUp> plans = [.. facts.OfType<PlannedLayUp>().OrderBy(plan => plan.From).ThenBy(plan => plan.To)];
         List<LayUpPeriod> periods = [];

@@ -13,6 +13,9 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     private TaskState _beforePartial;
     private int _occurrencesBeforePartial;
 
+    // Where a service was due before it was done bears on the next one only when lateness is charged or a window is kept.
+    private readonly bool NeedsDuePoints => occurrences is not null || _task.AnchorPolicy != AnchorPolicy.DonePoint;
+
     internal TaskState Run()
     {
         _state = new() { Interval = _task.Interval };
@@ -148,7 +151,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             return;
         }
 
-        DueAt due = NextDuePoint.Of(in _state, _task, history, step.Day, out _);
+        DueAt due = NeedsDuePoints ? NextDuePoint.Of(in _state, _task, history, step.Day, out _) : default;
         if (!inFull && !again)
         {
             (_beforePartial, _occurrencesBeforePartial) = (_state, occurrences?.Count ?? 0);
@@ -161,7 +164,7 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
         else
         {
             occurrences?.Add(new(_task, due, _state.Basis == DueBasis.FirstService, step.Fact.Date, step.Hours));
-            Anchor(due, day, hours, history.Meter.HasReadingOn(step.Day));
+            Anchor(due, day, hours, step.Day);
         }
 
         (_state.LastDoneDay, _state.LastDoneAt, _state.LastDoneInFull) = (step.Day, step.Hours, inFull);
@@ -196,19 +199,21 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
     }
 
     // INTERVAL-06 to -08, each limb for itself (INTERVAL-10).
-    private void Anchor(DueAt due, int day, HoursEstimate? hours, bool wasRead)
+    private void Anchor(DueAt due, int day, HoursEstimate? hours, int doneOn)
     {
-        _state.AnchorDay = (int)Pick(day, day, due.Day, due.ToleranceDays(_task.TolerancePercent));
+        bool keepsWindow = _task.AnchorPolicy == AnchorPolicy.SnapWithinWindow;
+        _state.AnchorDay = (int)Pick(day, day, due.Day, keepsWindow ? due.ToleranceDays(_task.TolerancePercent) : 0);
         _state.AnchorHoursKnown = hours is not null;
         if (hours is not null)
         {
-            long tolerance = due.ToleranceHours(_task.TolerancePercent);
+            long tolerance = keepsWindow ? due.ToleranceHours(_task.TolerancePercent) : 0;
             long lower = hours.Lower.Thousandths;
             long done = hours.Estimate.Thousandths;
 
             // Where no reading of the day says whether it fell inside the window, the lower bound decides: it rests on what was
             // read before, so that a later reading, which moves the estimate, never moves the anchor across the window.
-            _state.AnchorHours = Pick(done, wasRead ? done : lower, due.Hours, tolerance);
+            long shown = keepsWindow && !history.Meter.HasReadingOn(doneOn) ? lower : done;
+            _state.AnchorHours = Pick(done, shown, due.Hours, tolerance);
             _state.AnchorLower = Math.Min(_state.AnchorHours, Pick(lower, lower, due.SafeHours, tolerance));
         }
 

@@ -122,6 +122,16 @@ public sealed class FleetRunTest
         string[] prints = [.. output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(result => JsonDocument.Parse(result).RootElement.GetProperty("fingerprint").GetString()!)];
         Assert.Equal(prints[0], prints[1]);
         Assert.NotEqual(prints[0], prints[2]);
+
+        // The same line under a data sheet that uses up other parts is another input.
+        FleetSpecification[] sheets = [.. RandomFleet.Evaluation.Catalogue.Specifications];
+        FleetEvaluation changed = FleetEvaluation.Of(
+            FleetCatalogue.Of([.. sheets.Select(sheet => FleetSpecification.Of(sheet.Reference, sheet.Specification))]), RandomFleet.Evaluation.Today);
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new MemoryStream(Encoding.UTF8.GetBytes(line)), changed, cancellation: Token))
+        {
+            using JsonDocument result = JsonDocument.Parse(batch.Output);
+            Assert.NotEqual(prints[0], result.RootElement.GetProperty("fingerprint").GetString());
+        }
     }
 
     [Fact]
