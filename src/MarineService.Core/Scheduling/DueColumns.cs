@@ -102,13 +102,7 @@ public static class DueColumns
 
     private static void RefuseNegative(ReadOnlySpan<int> nowThousandths, int firstRow)
     {
-        int all = 0;
-        foreach (int now in nowThousandths)
-        {
-            all |= now;
-        }
-
-        if (all >= 0)
+        if (!AnyNegative(nowThousandths))
         {
             return;
         }
@@ -121,6 +115,25 @@ public static class DueColumns
 
         throw new ArgumentOutOfRangeException(
             nameof(nowThousandths), nowThousandths[row], FormattableString.Invariant($"Row {firstRow + row}: must be 0 or more, in thousandths of an hour."));
+    }
+
+    // The sign of a number is a bit, and bits can be gathered.
+    private static bool AnyNegative(ReadOnlySpan<int> numbers)
+    {
+        Vector<int> gathered = Vector<int>.Zero;
+        ReadOnlySpan<Vector<int>> vectors = AsVectors(numbers);
+        foreach (Vector<int> vector in vectors)
+        {
+            gathered |= vector;
+        }
+
+        int rest = 0;
+        foreach (int number in numbers.Slice(vectors.Length * Vector<int>.Count))
+        {
+            rest |= number;
+        }
+
+        return rest < 0 || Vector.LessThanAny(gathered, Vector<int>.Zero);
     }
 
     private static ReadOnlySpan<Vector<int>> AsVectors(ReadOnlySpan<int> column) => MemoryMarshal.Cast<int, Vector<int>>(column);
