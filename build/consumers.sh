@@ -39,7 +39,8 @@ compile() { # build or publish, project, further options
 }
 
 answers() { # name, expected build or nothing, command
-    "${@:3}" "$work/consumers" 2> "$work/$1.build" | tr -d '\r' > "$work/$1.out" || { cat "$work/$1.out" "$work/$1.build" >&2; exit 1; }
+    # .NET Framework names the parameter of a refused argument on a line of its own.
+    "${@:3}" "$work/consumers" 2> "$work/$1.build" | tr -d '\r' | sed -z "s/\nParameter name: \([A-Za-z]*\)/ (Parameter '\1')/g" > "$work/$1.out" || { cat "$work/$1.out" "$work/$1.build" >&2; exit 1; }
     grep -qxF -- "$2" <(tr -d '\r' < "$work/$1.build") || { echo "$1 loaded '$(cat "$work/$1.build")', not '$2'" >&2; exit 1; }
     cmp "$work/Net10.out" "$work/$1.out" || { diff "$work/Net10.out" "$work/$1.out" | head -n 20 >&2; exit 1; }
 }

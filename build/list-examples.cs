@@ -66,5 +66,6 @@ foreach (string document in documents.Select(document => document.Replace('\\', 
     }
 }
 
-File.WriteAllText(Path.Combine(target, "Program.g.cs"), calls + "Files.Run(args[0]);\n");
+// The same letters everywhere: .NET Framework and Mono would write in the console's own encoding.
+File.WriteAllText(Path.Combine(target, "Program.g.cs"), "Console.OutputEncoding = new System.Text.UTF8Encoding(false);\n" + calls + "Files.Run(args[0]);\n");
 Console.WriteLine($"{count} examples of {documents.Length} documents");
