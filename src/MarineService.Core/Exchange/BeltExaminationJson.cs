@@ -128,7 +128,7 @@ public static class BeltExaminationJson
             writer.Text(names[0], routing.Stops[i].PulleyName);
             writer.Word(names[1], routing.Stops[i].Face);
             BeltsWire.Write(writer, names[2], routing.TurningOf(i));
-            writer.WriteNumber(names[3], routing.SpeedRatio(i));
+            writer.Real(names[3], routing.SpeedRatio(i));
             writer.Quantity(names[4], stop.WrapDegrees, WireUnits.Angle);
             writer.Quantity(names[5], stop.PitchRadiusMm, WireUnits.Length);
             BeltsWire.WritePoint(writer, names[6], stop.CenterXMm, stop.CenterYMm);
@@ -182,7 +182,7 @@ public static class BeltExaminationJson
                 writer.Text(PulleyMembers.Encoded[0], pulley.PulleyName);
                 writer.Quantity(PulleyMembers.Encoded[1], Canonical.Newtons(pulley.ArrivingPull), WireUnits.Force);
                 writer.Quantity(PulleyMembers.Encoded[2], Canonical.Newtons(pulley.LeavingPull), WireUnits.Force);
-                writer.WriteNumber(PulleyMembers.Encoded[3], pulley.SlipMarginRatio);
+                writer.Real(PulleyMembers.Encoded[3], pulley.SlipMarginRatio);
                 writer.WriteEndObject();
             }
 

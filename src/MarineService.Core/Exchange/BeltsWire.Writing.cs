@@ -130,8 +130,8 @@ internal static partial class BeltsWire
     internal static void WritePoint(Utf8JsonWriter writer, JsonEncodedText name, double xMm, double yMm)
     {
         writer.WriteStartObject(name);
-        writer.WriteNumber(PointMembers.Encoded[0], xMm);
-        writer.WriteNumber(PointMembers.Encoded[1], yMm);
+        writer.Real(PointMembers.Encoded[0], xMm);
+        writer.Real(PointMembers.Encoded[1], yMm);
         writer.WriteString(PointMembers.Encoded[2], WireUnits.Length.CanonicalText);
         writer.WriteEndObject();
     }
@@ -140,7 +140,7 @@ internal static partial class BeltsWire
     {
         if (ratio != 0)
         {
-            writer.WriteNumber(name, ratio);
+            writer.Real(name, ratio);
         }
     }
 

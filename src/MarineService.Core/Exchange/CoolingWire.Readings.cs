@@ -103,7 +103,7 @@ internal static partial class CoolingWire
         writer.WriteStartObject();
         writer.Text(AnodeMembers.Encoded[0], inspection.Anode);
         writer.WordUnlessDefault(AnodeMembers.Encoded[1], inspection.Metal);
-        writer.WriteNumber(AnodeMembers.Encoded[2], inspection.WornFraction);
+        writer.Real(AnodeMembers.Encoded[2], inspection.WornFraction);
         writer.WriteNumber(AnodeMembers.Encoded[3], inspection.MonthsInWater);
         writer.WriteEndObject();
     }

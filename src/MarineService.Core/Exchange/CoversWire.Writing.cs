@@ -50,7 +50,7 @@ internal static partial class CoversWire
         writer.WriteStartArray(names[1]);
         for (int i = 0; i < pattern.HoleCount; i++)
         {
-            writer.WriteNumberValue(Math.Round(pattern.AnglesRad[i] / BoltPattern.Degree, DegreeDigits));
+            writer.Real(Math.Round(pattern.AnglesRad[i] / BoltPattern.Degree, DegreeDigits));
         }
 
         writer.WriteEndArray();

@@ -116,7 +116,7 @@ public static class DueListJson
         writer.Text(FigureMembers.Encoded[0], figure.Name);
         if (figure.Number is double number)
         {
-            writer.WriteNumber(FigureMembers.Encoded[1], number);
+            writer.Real(FigureMembers.Encoded[1], number);
             writer.Text(FigureMembers.Encoded[2], figure.Unit!.Symbol);
         }
         else
@@ -148,7 +148,7 @@ public static class DueListJson
         }
 
         writer.Number(names[11], task.HoursLeft);
-        writer.WriteNumber(names[12], Math.Round(task.UsedFraction, 4));
+        writer.Real(names[12], Math.Round(task.UsedFraction, 4));
         writer.Date(names[13], task.LastDone);
         writer.Date(names[14], task.PlanDate);
         writer.Text(names[15], task.CoveredBy);

@@ -73,7 +73,7 @@ internal static partial class FiltersWire
         }
         else
         {
-            writer.WriteNumber(name, amount);
+            writer.Real(name, amount);
         }
     }
 }

@@ -123,8 +123,8 @@ public static class FluidBalanceJson
             Liters(writer, names[2], estimate.InFilter);
             Liters(writer, names[3], estimate.RoomToFull);
             Liters(writer, names[4], estimate.RoomStandardUncertainty);
-            writer.WriteNumber(names[5], estimate.RangeFraction);
-            writer.WriteNumber(names[6], estimate.AboveFullChanceFraction);
+            writer.Real(names[5], estimate.RangeFraction);
+            writer.Real(names[6], estimate.AboveFullChanceFraction);
             writer.WriteEndObject();
         }
 
@@ -134,7 +134,7 @@ public static class FluidBalanceJson
             writer.WriteStartObject(EventMembers.Encoded[3]);
             Liters(writer, names[0], pour.Volume);
             writer.Word(names[1], pour.DecidedBy);
-            writer.WriteNumber(names[2], pour.RiskFraction);
+            writer.Real(names[2], pour.RiskFraction);
             writer.WriteBoolean(names[3], pour.IsAtTarget);
             if (pour.Cause is Finding cause)
             {
@@ -168,16 +168,16 @@ public static class FluidBalanceJson
     {
         JsonEncodedText[] names = RateMembers.Encoded;
         writer.WriteStartObject();
-        writer.WriteNumber(names[0], rate.LitersPer100Hours);
-        writer.WriteNumber(names[1], rate.StandardUncertaintyLitersPer100Hours);
+        writer.Real(names[0], rate.LitersPer100Hours);
+        writer.Real(names[1], rate.StandardUncertaintyLitersPer100Hours);
         if (rate.GramsPerKilowattHour.IsKnown)
         {
-            writer.WriteNumber(names[2], rate.GramsPerKilowattHour.Value);
+            writer.Real(names[2], rate.GramsPerKilowattHour.Value);
         }
 
         if (rate.TrendRatio.IsKnown)
         {
-            writer.WriteNumber(names[3], rate.TrendRatio.Value);
+            writer.Real(names[3], rate.TrendRatio.Value);
         }
 
         writer.WriteEndObject();
@@ -192,14 +192,14 @@ public static class FluidBalanceJson
 
         JsonEncodedText[] names = ExchangedMembers.Encoded;
         writer.WriteStartObject(Members.Encoded[6]);
-        writer.WriteNumber(names[0], balance.ExchangedFraction.Value);
-        writer.WriteNumber(names[1], balance.ExchangedUncertaintyFraction.Value);
+        writer.Real(names[0], balance.ExchangedFraction.Value);
+        writer.Real(names[1], balance.ExchangedUncertaintyFraction.Value);
         writer.WriteBoolean(names[2], balance.IsExchangeInsideNoise.Value);
         writer.WriteBoolean(names[3], balance.CountsProRata);
         writer.WriteEndObject();
         if (balance.OldOilFraction.IsKnown)
         {
-            writer.WriteNumber(Members.Encoded[7], balance.OldOilFraction.Value);
+            writer.Real(Members.Encoded[7], balance.OldOilFraction.Value);
         }
     }
 

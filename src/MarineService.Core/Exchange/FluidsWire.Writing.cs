@@ -110,10 +110,10 @@ internal static partial class FluidsWire
     {
         JsonEncodedText[] names = ReadingMembers.Encoded;
         writer.WriteStartObject();
-        writer.WriteNumber(names[0], reading.RangeFraction);
+        writer.Real(names[0], reading.RangeFraction);
         if (Unless(reading.SigmaFraction, DipstickReading.DefaultSigma) is double sigma)
         {
-            writer.WriteNumber(names[1], sigma);
+            writer.Real(names[1], sigma);
         }
 
         writer.Quantity(names[2], reading.Celsius, WireUnits.Temperature);
@@ -161,7 +161,7 @@ internal static partial class FluidsWire
             writer.WriteStartArray(names[4]);
             for (int i = 0; i < period.EarlierLitersPer100Hours.Count; i++)
             {
-                writer.WriteNumberValue(period.EarlierLitersPer100Hours[i]);
+                writer.Real(period.EarlierLitersPer100Hours[i]);
             }
 
             writer.WriteEndArray();

@@ -28,7 +28,7 @@ internal static class ForecastWire
 
         if (forecast.CoverageFraction is double coverage)
         {
-            writer.WriteNumber(names[6], Math.Round(coverage, 4));
+            writer.Real(names[6], Math.Round(coverage, 4));
         }
 
         writer.Texts(names[7], forecast.Missing);

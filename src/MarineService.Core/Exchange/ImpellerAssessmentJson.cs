@@ -85,11 +85,11 @@ public static class ImpellerAssessmentJson
         writer.WriteStartObject(Members.Encoded[4]);
         writer.WriteNumber(names[0], account.NewVanes);
         writer.WriteNumber(names[1], account.NotLookedAt);
-        writer.WriteNumber(names[2], account.MissingVanesRatio);
-        writer.WriteNumber(names[3], account.FoundVanesRatio);
+        writer.Real(names[2], account.MissingVanesRatio);
+        writer.Real(names[3], account.FoundVanesRatio);
         if (account.OutstandingVanesRatio.IsKnown)
         {
-            writer.WriteNumber(names[4], account.OutstandingVanesRatio.Value);
+            writer.Real(names[4], account.OutstandingVanesRatio.Value);
         }
 
         writer.WriteBoolean(names[5], account.IsClosed);

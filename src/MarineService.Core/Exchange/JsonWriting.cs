@@ -77,12 +77,34 @@ internal static class JsonWriting
         }
     }
 
+    /// <summary>A binary number with as few digits as tell it from its neighbours, the same on every runtime.</summary>
+    internal static void Real(this Utf8JsonWriter writer, JsonEncodedText name, double value)
+    {
+        writer.WritePropertyName(name);
+        writer.Real(value);
+    }
+
+    /// <summary>A binary number of an array, as few digits as tell it from its neighbours.</summary>
+    internal static void Real(this Utf8JsonWriter writer, double value)
+    {
+        if (ShortestDigits.AreWrittenByTheFramework)
+        {
+#pragma warning disable RS0030 // This is the one place.
+            writer.WriteNumberValue(value);
+#pragma warning restore RS0030
+        }
+        else
+        {
+            writer.WriteRawValue(ShortestDigits.Of(value), skipInputValidation: true);
+        }
+    }
+
     internal static void Quantity(this Utf8JsonWriter writer, JsonEncodedText name, double? value, WireUnits units)
     {
         if (value is double amount)
         {
             writer.WriteStartObject(name);
-            writer.WriteNumber(WireUnits.Members.Encoded[0], amount);
+            writer.Real(WireUnits.Members.Encoded[0], amount);
             writer.WriteString(WireUnits.Members.Encoded[1], units.CanonicalText);
             writer.WriteEndObject();
         }

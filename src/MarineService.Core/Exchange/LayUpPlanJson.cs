@@ -143,7 +143,7 @@ public static class LayUpPlanJson
     {
         if (value is double fraction)
         {
-            writer.WriteNumber(name, fraction);
+            writer.Real(name, fraction);
         }
     }
 }

@@ -39,7 +39,7 @@ internal static partial class LayUpWire
             writer.Quantity(CylinderMembers.Encoded[1], cylinders.DisplacementMilliliters / 1000, WireUnits.Volume);
             if (cylinders.CompressionRatio is double ratio)
             {
-                writer.WriteNumber(CylinderMembers.Encoded[2], ratio);
+                writer.Real(CylinderMembers.Encoded[2], ratio);
             }
 
             writer.WriteEndObject();

@@ -39,7 +39,7 @@ public static class VisitPlanJson
         writer.Number(names[2], plan.LowerBound);
         if (plan.GapFraction is double gap)
         {
-            writer.WriteNumber(names[3], Math.Round(gap, 6));
+            writer.Real(names[3], Math.Round(gap, 6));
         }
 
         writer.Number(names[4], plan.EarlyCost);
