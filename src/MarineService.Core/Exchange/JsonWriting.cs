@@ -85,19 +85,7 @@ internal static class JsonWriting
     }
 
     /// <summary>A binary number of an array, as few digits as tell it from its neighbours.</summary>
-    internal static void Real(this Utf8JsonWriter writer, double value)
-    {
-        if (ShortestDigits.AreWrittenByTheFramework)
-        {
-#pragma warning disable RS0030 // This is the one place.
-            writer.WriteNumberValue(value);
-#pragma warning restore RS0030
-        }
-        else
-        {
-            writer.WriteRawValue(ShortestDigits.Of(value), skipInputValidation: true);
-        }
-    }
+    internal static void Real(this Utf8JsonWriter writer, double value) => ShortestDigits.Write(writer, value);
 
     internal static void Quantity(this Utf8JsonWriter writer, JsonEncodedText name, double? value, WireUnits units)
     {

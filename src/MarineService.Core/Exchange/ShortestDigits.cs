@@ -1,12 +1,26 @@
-using System.Buffers.Text;
 using System.Globalization;
+using System.Text.Json;
 
 namespace MarineService.Core.Exchange;
 
 /// <summary>Binary numbers with as few digits as tell them from their neighbours, also on .NET Framework, which writes 0.4 with seventeen.</summary>
 internal static class ShortestDigits
 {
-    internal static bool AreWrittenByTheFramework { get; } = Utf8Formatter.TryFormat(0.4, stackalloc byte[32], out int length) && length == 3;
+    private static readonly bool AreWrittenByTheFramework = AsTheFrameworkWrites(0.4) == 3;
+
+    internal static void Write(Utf8JsonWriter writer, double value)
+    {
+        if (AreWrittenByTheFramework)
+        {
+#pragma warning disable RS0030 // This is the place that the others are sent to.
+            writer.WriteNumberValue(value);
+#pragma warning restore RS0030
+        }
+        else
+        {
+            writer.WriteRawValue(Of(value), skipInputValidation: true);
+        }
+    }
 
     internal static string Of(double value)
     {
@@ -16,6 +30,15 @@ internal static class ShortestDigits
         return shorter.Length < text.Length && ReadsBack(shorter, value) ? shorter
             : ReadsBack(text, value) ? text
             : value.ToString("G17", CultureInfo.InvariantCulture);
+    }
+
+    private static long AsTheFrameworkWrites(double value)
+    {
+        using Utf8JsonWriter writer = new(new ByteBuffer());
+#pragma warning disable RS0030 // What it does is what is asked.
+        writer.WriteNumberValue(value);
+#pragma warning restore RS0030
+        return writer.BytesPending;
     }
 
     private static bool ReadsBack(string text, double value) => double.Parse(text, CultureInfo.InvariantCulture).Equals(value);
