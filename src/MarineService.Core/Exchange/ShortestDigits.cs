@@ -16,6 +16,11 @@ internal static class ShortestDigits
             writer.WriteNumberValue(value);
 #pragma warning restore RS0030
         }
+        else if (decimal.TryParse(Of(value), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal exact))
+        {
+            // A decimal number keeps the digits that it was made from; a raw value would not be indented.
+            writer.WriteNumberValue(exact);
+        }
         else
         {
             writer.WriteRawValue(Of(value), skipInputValidation: true);
