@@ -51,7 +51,8 @@ public sealed class BannedSymbolsTest
         string memberName = path.Substring(path.LastIndexOf('.') + 1).Replace('#', '.');
         string typeName = id[0] == 'T' ? path : path.Substring(0, path.LastIndexOf('.'));
         Assembly[] assemblies = [typeof(object).Assembly, typeof(Console).Assembly, typeof(UnitsNet.Volume).Assembly, typeof(NodaTime.LocalDate).Assembly,
-            typeof(System.Diagnostics.Process).Assembly, typeof(System.Diagnostics.TraceSource).Assembly, typeof(System.Security.Cryptography.RandomNumberGenerator).Assembly];
+            typeof(System.Diagnostics.Process).Assembly, typeof(System.Diagnostics.TraceSource).Assembly, typeof(System.Security.Cryptography.RandomNumberGenerator).Assembly,
+            typeof(System.Text.Json.Utf8JsonWriter).Assembly];
         Type? type = assemblies.Select(assembly => assembly.GetType(typeName)).FirstOrDefault(found => found is not null);
         return type is not null
             && (id[0] == 'T' || type.GetMembers(Library.Declared).Where(member => member.Name == memberName).Any(member => DocumentationFile.IdOf(member) == id));
