@@ -115,15 +115,14 @@ internal ref partial struct JsonCursor
         }
     }
 
-    /// <summary>Notes each of many members, one bit each, that must be there and is not.</summary>
-    internal void RequireAll(MemberNames names, ulong seen, ulong members)
+    /// <summary>Notes the same of each of some members, one bit each.</summary>
+    internal void NoteEach(MemberNames names, ulong members, string value, string expected)
     {
-        ulong missing = members & ~seen;
-        for (int member = 0; missing != 0; member++, missing >>= 1)
+        for (int member = 0; members != 0; member++, members >>= 1)
         {
-            if ((missing & 1) != 0)
+            if ((members & 1) != 0)
             {
-                Require(names, 0, member);
+                Note($"/{names.Names[member]}", value, expected);
             }
         }
     }

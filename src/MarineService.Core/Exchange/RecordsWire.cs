@@ -167,14 +167,10 @@ internal static partial class RecordsWire
         }
 
         (ulong must, ulong may) = Shapes[(int)kind];
-        json.RequireAll(EntryMembers, seen, must);
-        ulong others = seen & KindMembers & ~(must | may);
-        for (int member = 0; others != 0; member++, others >>= 1)
+        json.NoteEach(EntryMembers, must & ~seen, "missing", "this member");
+        if ((seen & KindMembers & ~(must | may)) is > 0 and ulong strange)
         {
-            if ((others & 1) != 0)
-            {
-                json.Note($"/{EntryMembers.Names[member]}", "present", $"no such member in an entry of kind '{WireEnum<EntryKind>.Word(kind)}'");
-            }
+            json.NoteEach(EntryMembers, strange, "present", $"no such member in an entry of kind '{WireEnum<EntryKind>.Word(kind)}'");
         }
 
         bool Has(int member) => (seen & (1UL << member)) != 0;

@@ -6,24 +6,25 @@ namespace MarineService.Core.Exchange;
 /// <summary>Binary numbers with as few digits as tell them from their neighbours, also on .NET Framework, which writes 0.4 with seventeen.</summary>
 internal static class ShortestDigits
 {
-    private static readonly bool AreWrittenByTheFramework = AsTheFrameworkWrites(0.4) == 3;
+    private static readonly bool AreWrittenByTheFramework = BytesByTheFramework(0.4) == 3;
 
     internal static void Write(Utf8JsonWriter writer, double value)
     {
         if (AreWrittenByTheFramework)
         {
-#pragma warning disable RS0030 // This is the place that the others are sent to.
-            writer.WriteNumberValue(value);
-#pragma warning restore RS0030
+            WriteByTheFramework(writer, value);
+            return;
         }
-        else if (decimal.TryParse(Of(value), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal exact))
+
+        string text = Of(value);
+        if (decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal exact))
         {
             // A decimal number keeps the digits that it was made from; a raw value would not be indented.
             writer.WriteNumberValue(exact);
         }
         else
         {
-            writer.WriteRawValue(Of(value), skipInputValidation: true);
+            writer.WriteRawValue(text, skipInputValidation: true);
         }
     }
 
@@ -37,12 +38,14 @@ internal static class ShortestDigits
             : value.ToString("G17", CultureInfo.InvariantCulture);
     }
 
-    private static long AsTheFrameworkWrites(double value)
+#pragma warning disable RS0030 // The one place that all others are sent to.
+    private static void WriteByTheFramework(Utf8JsonWriter writer, double value) => writer.WriteNumberValue(value);
+#pragma warning restore RS0030
+
+    private static long BytesByTheFramework(double value)
     {
         using Utf8JsonWriter writer = new(new ByteBuffer());
-#pragma warning disable RS0030 // What it does is what is asked.
-        writer.WriteNumberValue(value);
-#pragma warning restore RS0030
+        WriteByTheFramework(writer, value);
         return writer.BytesPending;
     }
 

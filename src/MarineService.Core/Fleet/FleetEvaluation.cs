@@ -50,7 +50,7 @@ public sealed class FleetEvaluation
             plan,
             engine.Log.History(sheet.Specification, Today),
             findings: null,
-            (int i, in TaskState _, in TaskVerdict verdict) => tasks[i] = new(plan.Tasks[i], new DuePoint(verdict.Due), in verdict));
+            (int i, in TaskState _, in TaskVerdict verdict) => tasks[i] = new(plan.Tasks[i], in verdict));
         return new(engine.Id, engine.Depot, engine.Fingerprint, Today, tasks, Demand(sheet, tasks, engine.Depot), []);
     }
 

@@ -6,8 +6,11 @@ namespace MarineService.Core.Fleet;
 /// <summary>Where one task of one engine stands, in short; for the reasons make the engine's due list.</summary>
 public sealed class FleetTask
 {
-    internal FleetTask(ServiceTask task, DuePoint due, in TaskVerdict verdict) =>
+    internal FleetTask(ServiceTask task, in TaskVerdict verdict)
+    {
+        DuePoint due = new(verdict.Due);
         (TaskId, Status, Governs, DueDate, DueHours) = (task.Id, verdict.Status, verdict.Governs, due.Date, due.Hours);
+    }
 
     /// <summary>The task.</summary>
     public string TaskId { get; }

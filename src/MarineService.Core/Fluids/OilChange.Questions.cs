@@ -146,7 +146,7 @@ public sealed partial class OilChange
         }
 
         OilChange looked = this;
-        while (looked.Appearance is not (OilAppearance.Milky or OilAppearance.WaterBelow))
+        while (!looked.ShowsWater)
         {
             looked = looked.Previous!;
         }

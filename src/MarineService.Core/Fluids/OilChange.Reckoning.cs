@@ -114,20 +114,22 @@ public sealed partial class OilChange
         }
     }
 
+    private bool ShowsWater => Appearance is OilAppearance.Milky or OilAppearance.WaterBelow;
+
     private OilChangeRemark ApplyLook(ref AccountState state)
     {
-        switch ((OilAppearance)_option)
+        if (ShowsWater)
         {
-            case OilAppearance.Milky or OilAppearance.WaterBelow:
-                state.SeeWater();
-                return OilChangeRemark.Water;
-            case OilAppearance.SmellsOfFuel:
-                return OilChangeRemark.Fuel;
-            case OilAppearance.MetalInIt:
-                return OilChangeRemark.Metal;
-            default:
-                return OilChangeRemark.None;
+            state.SeeWater();
+            return OilChangeRemark.Water;
         }
+
+        return (OilAppearance)_option switch
+        {
+            OilAppearance.SmellsOfFuel => OilChangeRemark.Fuel,
+            OilAppearance.MetalInIt => OilChangeRemark.Metal,
+            _ => OilChangeRemark.None,
+        };
     }
 
     private OilChangeRemark ApplyVolume(ref AccountState state, OilChangeOpening opening)

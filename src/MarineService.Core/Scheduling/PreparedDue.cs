@@ -33,11 +33,7 @@ public sealed class PreparedDue
         _eachUse = [.. Enumerable.Range(0, count).Where(i => plan.Tasks[i].Occasion == TaskOccasion.EachUse)];
         _lastDay = LastDay(plan, history);
         _readingsBear = HasHoursToCome(history) || (LayUpRules.IsLaidUp(history) && plan.Tasks.Any(task => task.Occasion == TaskOccasion.LayUp));
-        int[] completed = DueList.CompletedTasks(plan, history);
-        for (int i = 0; i < count; i++)
-        {
-            Prepare(i, new TaskReplay(plan, i, history, completed, null).Run(), history);
-        }
+        DueList.Decide(plan, history, findings: null, (int i, in TaskState state, in TaskVerdict verdict) => Prepare(i, in state, in verdict, history));
     }
 
     /// <summary>The tasks, in whose order statuses are given.</summary>
@@ -113,10 +109,9 @@ public sealed class PreparedDue
     private bool IsGoodFor(int day, EngineHours? reading) =>
         day >= _firstDay && day <= _lastDay && (!_readingsBear || reading is null || reading.Value.Thousandths == _now);
 
-    private void Prepare(int i, TaskState state, ServiceHistory history)
+    private void Prepare(int i, in TaskState state, in TaskVerdict verdict, ServiceHistory history)
     {
         ServiceTask task = Plan.Tasks[i];
-        TaskVerdict verdict = DueRule.Decide(task, in state, history);
         (_dueDays[i], _dueHours[i]) = (DueColumns.NoDay, DueColumns.NoThousandths);
         DueLimits limits = DueLimits.AtOnce;
         if (task.Occasion == TaskOccasion.Interval && verdict.Governs != GoverningLimb.UnknownHistory)
