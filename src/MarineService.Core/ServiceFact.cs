@@ -7,10 +7,13 @@ namespace MarineService.Core;
 /// <remarks>Each room declares its own facts; none can be added from outside the library. Facts never change.</remarks>
 public abstract class ServiceFact
 {
-    private protected ServiceFact(LocalDate date, EngineHours? dial = null) => (Date, Dial) = (Guard.Date(date), dial);
+    private protected ServiceFact(LocalDate date, EngineHours? dial = null) => (Date, Day, Dial) = (Guard.Date(date), CalendarDay.Of(date), dial);
 
     /// <summary>The date of the fact.</summary>
     public LocalDate Date { get; }
+
+    /// <summary>The date as a day number: what the calculation runs on.</summary>
+    internal int Day { get; }
 
     /// <summary>What the hour meter's dial showed, or null when it was not read.</summary>
     public EngineHours? Dial { get; }

@@ -53,7 +53,7 @@ public sealed class MeterHistory
 
         foreach (MeterReading reading in allReadings)
         {
-            builder.Add(CalendarDay.Of(reading.Date), reading.Shown, reading.Source);
+            builder.Add(reading.Day, reading.Shown, reading.Source);
         }
 
         return builder.Build();

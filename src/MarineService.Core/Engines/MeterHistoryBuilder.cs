@@ -9,8 +9,10 @@ internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
 {
     private readonly List<(int Day, long Dial, ReadingSource Source)> _readings = new(readings);
     private readonly List<MeterChange> _changes = [];
-    private readonly List<MeterPoint> _points = new(readings);
     private readonly List<Finding> _findings = [];
+    private MeterPoint[] _points = [];
+    private int _pointCount;
+    private bool _inOrder = true;
 
     // The present meter: hours in all = offset + dial, each end of the bounds with its own offset.
     private long? _modulus = meter.Modulus?.Thousandths;
@@ -21,19 +23,26 @@ internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
     private int? _lastDay;
     private long _lastDial;
 
-    internal void Add(int day, EngineHours dial, ReadingSource source) => _readings.Add((day, dial.Thousandths, source));
+    internal void Add(int day, EngineHours dial, ReadingSource source)
+    {
+        (int Day, long Dial, ReadingSource Source) reading = (day, dial.Thousandths, source);
+        _inOrder = _inOrder && (_readings.Count == 0 || InOrderOfTime(_readings[_readings.Count - 1], reading) <= 0);
+        _readings.Add(reading);
+    }
 
     internal void Add(MeterChange change) => _changes.Add(change);
 
     internal MeterHistory Build()
     {
-        _readings.Sort((left, right) =>
+        if (!_inOrder)
         {
-            int order = left.Day.CompareTo(right.Day);
-            order = order != 0 ? order : left.Dial.CompareTo(right.Dial);
-            return order != 0 ? order : ((int)left.Source).CompareTo((int)right.Source);
-        });
+            _readings.Sort(InOrderOfTime);
+        }
+
         _changes.Sort((left, right) => left.CompareTo(right));
+
+        // Each reading is one point at most; a change takes the old meter's last one and the new one's first.
+        _points = new MeterPoint[_readings.Count + (2 * _changes.Count)];
         int next = 0;
         for (int i = 0; i < _changes.Count; i++)
         {
@@ -52,14 +61,22 @@ internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
             Take(_readings[next]);
         }
 
-        return new([.. _points], _offset, _modulus, _findings.AsReadOnly());
+        Array.Resize(ref _points, _pointCount);
+        return new(_points, _offset, _modulus, _findings.AsReadOnly());
+    }
+
+    private static int InOrderOfTime((int Day, long Dial, ReadingSource Source) left, (int Day, long Dial, ReadingSource Source) right)
+    {
+        int order = left.Day.CompareTo(right.Day);
+        order = order != 0 ? order : left.Dial.CompareTo(right.Dial);
+        return order != 0 ? order : ((int)left.Source).CompareTo((int)right.Source);
     }
 
     // Readings before the change belong to the old meter. On the day of the change a reading is the old meter's when it
     // lies between what that meter showed last and what it ended at.
     private int TakeOldMeter(int next, MeterChange change)
     {
-        int day = CalendarDay.Of(change.Date);
+        int day = change.Day;
         long final = change.OldFinal?.Thousandths ?? long.MinValue;
         while (next < _readings.Count && _readings[next].Day < day)
         {
@@ -90,7 +107,7 @@ internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
 
     private void Apply(MeterChange change)
     {
-        int day = CalendarDay.Of(change.Date);
+        int day = change.Day;
         int lastGoodDay = _lastDay ?? day;
         if (change.OldFinal is EngineHours final)
         {
@@ -184,6 +201,6 @@ internal sealed class MeterHistoryBuilder(HourMeter meter, int readings)
     {
         long hours = _offset + dial;
         ReadingQuality quality = _estimated || source == ReadingSource.Estimate ? ReadingQuality.Estimated : ReadingQuality.Measured;
-        _points.Add(new(day, dial, hours - _lowerSlack, hours, hours + _upperSlack, quality));
+        _points[_pointCount++] = new(day, dial, hours - _lowerSlack, hours, hours + _upperSlack, quality);
     }
 }

@@ -5,6 +5,8 @@ internal readonly struct MeterPoint(int day, long dial, long lower, long estimat
 {
     internal int Day { get; } = day;
 
+    internal ReadingQuality Quality { get; } = quality;
+
     internal long Dial { get; } = dial;
 
     internal long Lower { get; } = lower;
@@ -12,8 +14,6 @@ internal readonly struct MeterPoint(int day, long dial, long lower, long estimat
     internal long Estimate { get; } = estimate;
 
     internal long Upper { get; } = upper;
-
-    internal ReadingQuality Quality { get; } = quality;
 
     internal HoursEstimate ToEstimate() => new(Lower, Estimate, Upper, Quality);
 }

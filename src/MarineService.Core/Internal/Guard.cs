@@ -7,8 +7,11 @@ namespace MarineService.Core.Internal;
 internal static class Guard
 {
     // Outside these a date is a typing mistake or a default value, never a service date.
-    internal static readonly LocalDate EarliestDate = new(1900, 1, 1);
-    internal static readonly LocalDate LatestDate = new(2199, 12, 31);
+    internal static readonly LocalDate LatestDate = new(LatestYear, 12, 31);
+
+    private const int EarliestYear = 1900;
+
+    private const int LatestYear = 2199;
 
     internal static T NotNull<T>(T? value, [CallerArgumentExpression(nameof(value))] string? name = null)
         where T : class =>
@@ -74,7 +77,7 @@ internal static class Guard
             : throw new ArgumentOutOfRangeException(name, value, "Must be a date of the ISO calendar from 1900-01-01 to 2199-12-31.");
 
     internal static bool IsServiceDate(LocalDate value) =>
-        value.Calendar == CalendarSystem.Iso && value >= EarliestDate && value <= LatestDate;
+        value.Calendar == CalendarSystem.Iso && value.Year is >= EarliestYear and <= LatestYear;
 
     /// <summary>A copy that the caller cannot change afterwards; refuses null and null items.</summary>
     internal static IReadOnlyList<T> Items<T>(IEnumerable<T>? items, [CallerArgumentExpression(nameof(items))] string? name = null)

@@ -68,7 +68,7 @@ public sealed partial class ServiceLog
 
     /// <summary>The entries that count: neither corrected nor withdrawn, nor themselves withdrawals.</summary>
     /// <returns>In the order of entry.</returns>
-    public IEnumerable<LogEntry> Standing() => _entries.Where(entry => entry.Fact is not null && !_superseded.Contains(entry.Id!));
+    public IEnumerable<LogEntry> Standing() => _entries.Where(Stands);
 
     /// <summary>The due list of one engine.</summary>
     /// <param name="specification">What the engine is and needs.</param>
@@ -99,7 +99,7 @@ public sealed partial class ServiceLog
         Guard.Date(today);
         List<DueList> lists = [.. boat.Engines.Select(engine => Scheduling.DueList.Evaluate(
             engine.Specification.Plan,
-            ServiceHistory.OfOwn(engine.Specification.Meter, Counted(EngineFacts(engine.Id, boat.Plan), engine.Specification.Sump), today),
+            ServiceHistory.OfOwn(engine.Specification.Meter, CountedFacts(engine.Id, engine.Specification.Sump, boat.Plan), today),
             engine.Id))];
         lists.Add(Scheduling.DueList.Evaluate(boat.Plan, ServiceHistory.Of(HourMeter.Plain, BoatFacts(boat.Plan), today), BoatSpecification.Scope));
         return Scheduling.DueList.Join(lists);
@@ -115,17 +115,20 @@ public sealed partial class ServiceLog
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="today"/> is outside 1900 to 2199.</exception>
     public ServiceHistory History(EngineSpecification specification, LocalDate today, string engine = LogEntry.MainEngine) =>
         ServiceHistory.OfOwn(
-            Guard.NotNull(specification).Meter, Counted(EngineFacts(Guard.NotBlank(engine), null), specification.Sump), Guard.Date(today));
+            Guard.NotNull(specification).Meter, CountedFacts(Guard.NotBlank(engine), specification.Sump, null), Guard.Date(today));
 
     /// <summary>Everything that is wrong with a list of numbered entries.</summary>
     internal static IReadOnlyList<ListFault> Check(IReadOnlyList<LogEntry> entries)
     {
+        if (IsPlain(entries))
+        {
+            return [];
+        }
+
         List<ListFault> faults = [];
         Dictionary<string, int> index = new(entries.Count, StringComparer.Ordinal);
-        bool anyCorrects = false;
         for (int i = 0; i < entries.Count; i++)
         {
-            anyCorrects |= entries[i].Corrects is not null;
             if (index.ContainsKey(entries[i].Id!))
             {
                 faults.Add(new("Entry", i, "id", entries[i].Id!, "an id that no other entry has"));
@@ -134,11 +137,6 @@ public sealed partial class ServiceLog
             {
                 index[entries[i].Id!] = i;
             }
-        }
-
-        if (!anyCorrects)
-        {
-            return faults;
         }
 
         HashSet<int> loops = Loops(entries, index);
@@ -163,9 +161,28 @@ public sealed partial class ServiceLog
         return faults;
     }
 
+    // Ids that rise, as numbers do, and nothing corrected: so nearly all logs are, and need no tables to be found right.
+    private static bool IsPlain(IReadOnlyList<LogEntry> entries)
+    {
+        for (int i = 0; i < entries.Count; i++)
+        {
+            if (entries[i].Corrects is not null || (i > 0 && !Rises(entries[i - 1].Id!, entries[i].Id!)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool Rises(string earlier, string later) =>
+        earlier.Length == later.Length ? string.CompareOrdinal(earlier, later) < 0 : earlier.Length < later.Length;
+
     /// <summary>A log from numbered entries in which <see cref="Check"/> found nothing wrong.</summary>
     internal static ServiceLog OfChecked(LogEntry[] entries) =>
-        new(entries, [.. entries.Where(entry => entry.Corrects is not null).Select(entry => entry.Corrects!)]);
+        Array.Exists(entries, entry => entry.Corrects is not null)
+            ? new(entries, [.. entries.Where(entry => entry.Corrects is not null).Select(entry => entry.Corrects!)])
+            : new(entries, Empty._superseded);
 
     internal static LogEntry[] Number(IReadOnlyList<LogEntry> entries)
     {
@@ -214,12 +231,31 @@ public sealed partial class ServiceLog
         return loops;
     }
 
+    private bool Stands(LogEntry entry) => entry.Fact is not null && !_superseded.Contains(entry.Id!);
+
+    // An account of an oil change counts as a completion.
+    private List<ServiceFact> CountedFacts(string engine, Sump? sump, TaskPlan? boatTasks)
+    {
+        List<ServiceFact> facts = EngineFacts(engine, boatTasks);
+        for (int i = 0; i < facts.Count; i++)
+        {
+            facts[i] = Counted(facts[i], sump);
+        }
+
+        return facts;
+    }
+
     // What happened to the boat happened to each of its engines; a dial value there says nothing of a single engine.
     private List<ServiceFact> EngineFacts(string engine, TaskPlan? boatTasks)
     {
         List<ServiceFact> facts = new(_entries.Length);
-        foreach (LogEntry entry in Standing())
+        foreach (LogEntry entry in _entries)
         {
+            if (!Stands(entry))
+            {
+                continue;
+            }
+
             ServiceFact fact = entry.Fact!;
             if (entry.Scope == engine)
             {
@@ -249,8 +285,6 @@ public sealed partial class ServiceLog
             && (entry.Scope == BoatSpecification.Scope || (TaskOf(fact) is string task && boatTasks.IndexOf(task) >= 0)
                 || fact is LaidUp or Commissioned or PlannedLayUp)
         select Counted(fact, null).WithoutDial();
-
-    private static List<ServiceFact> Counted(List<ServiceFact> facts, Sump? sump) => facts.ConvertAll(fact => Counted(fact, sump));
 
     // An account of an oil change counts as a completion by the fraction that it shows was exchanged.
     private static ServiceFact Counted(ServiceFact fact, Sump? sump) => fact is OilChangeRecord record ? AsCompletion(record, sump) : fact;

@@ -70,7 +70,8 @@ public sealed class ServiceHistory
     /// <summary>Puts facts in order that nobody else holds; the list is used up.</summary>
     internal static ServiceHistory OfOwn(HourMeter meter, List<ServiceFact> facts, LocalDate asOf)
     {
-        int later = facts.RemoveAll(fact => fact.Date > asOf && fact is not (PlannedLayUp or PlannedUse));
+        int asOfDay = CalendarDay.Of(asOf);
+        int later = facts.RemoveAll(fact => fact.Day > asOfDay && fact is not (PlannedLayUp or PlannedUse));
         MeterHistory history = MeterOf(meter, facts);
         List<Finding> findings = [.. history.Findings];
         if (later > 0)
@@ -95,7 +96,7 @@ public sealed class ServiceHistory
             }
             else if (fact.Dial is EngineHours dial)
             {
-                readings.Add(CalendarDay.Of(fact.Date), dial, fact is MeterReading reading ? reading.Source : ReadingSource.Dial);
+                readings.Add(fact.Day, dial, fact is MeterReading reading ? reading.Source : ReadingSource.Dial);
             }
         }
 
@@ -104,7 +105,9 @@ public sealed class ServiceHistory
 
     private static ServiceStep[] InOrder(List<ServiceFact> facts, MeterHistory history, List<Finding> findings)
     {
-        List<ServiceStep> steps = new(facts.Count);
+        ServiceStep[] steps = new ServiceStep[facts.Count];
+        int count = 0;
+        bool inOrder = true;
         foreach (ServiceFact fact in facts)
         {
             if (fact is MeterReading or MeterChange or PlannedLayUp or PlannedUse or TopUp)
@@ -112,27 +115,31 @@ public sealed class ServiceHistory
                 continue;
             }
 
-            int day = CalendarDay.Of(fact.Date);
-            HoursEstimate? read = fact.Dial is EngineHours dial ? history.FindReading(day, dial) : null;
-            steps.Add(new(fact, day, read ?? history.FindHoursOn(day)));
+            HoursEstimate? read = fact.Dial is EngineHours dial ? history.FindReading(fact.Day, dial) : null;
+            steps[count] = new(fact, read ?? history.FindHoursOn(fact.Day));
+            inOrder = inOrder && (count == 0 || steps[count - 1].CompareTo(steps[count]) <= 0);
+            count++;
         }
 
-        steps.Sort();
-        ServiceStep[] once = [.. steps];
-        int count = 0;
-        for (int i = 0; i < once.Length; i++)
+        if (!inOrder)
         {
-            if (once[i].Fact is Completion completion && HasTwin(once, count, once[i].Day, completion))
+            Array.Sort(steps, 0, count);
+        }
+
+        int once = 0;
+        for (int i = 0; i < count; i++)
+        {
+            if (steps[i].Fact is Completion completion && HasTwin(steps, once, steps[i].Day, completion))
             {
                 findings.Add(SchedulingRules.EnteredTwice.On($"task '{completion.TaskId}'", Figure.Of("date", completion.Date)));
                 continue;
             }
 
-            once[count++] = once[i];
+            steps[once++] = steps[i];
         }
 
-        Array.Resize(ref once, count);
-        return once;
+        Array.Resize(ref steps, once);
+        return steps;
     }
 
     private static bool HasTwin(ServiceStep[] steps, int count, int day, Completion completion)

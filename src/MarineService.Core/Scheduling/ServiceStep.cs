@@ -2,12 +2,12 @@ using MarineService.Core.Engines;
 
 namespace MarineService.Core.Scheduling;
 
-/// <summary>A fact with its place in time: day number and, where the readings tell, the engine's hours with bounds.</summary>
-internal readonly struct ServiceStep(ServiceFact fact, int day, HoursEstimate? hours) : IComparable<ServiceStep>
+/// <summary>A fact with its place in time: its day and, where the readings tell, the engine's hours with bounds.</summary>
+internal readonly struct ServiceStep(ServiceFact fact, HoursEstimate? hours) : IComparable<ServiceStep>
 {
     internal ServiceFact Fact { get; } = fact;
 
-    internal int Day { get; } = day;
+    internal int Day => Fact.Day;
 
     /// <summary>Null when no reading tells.</summary>
     internal HoursEstimate? Hours { get; } = hours;

@@ -25,8 +25,19 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
             ref readonly ServiceStep step = ref steps[i];
             switch (step.Fact)
             {
-                case Completion completion when _completedTasks[i] >= 0:
-                    Complete(in step, completion, _completedTasks[i]);
+                case Completion { Outcome: CompletionOutcome.Failed }:
+                    if (_completedTasks[i] >= 0 && plan.FailTarget(_completedTasks[i]) == task)
+                    {
+                        Await(DueBasis.FailedInspection, in step, null);
+                    }
+
+                    break;
+                case Completion completion:
+                    if (_completedTasks[i] >= 0 && plan.Covers(_completedTasks[i], task))
+                    {
+                        Complete(in step, completion, _completedTasks[i]);
+                    }
+
                     break;
                 case EnteredService entered:
                     Enter(in step, entered);
@@ -106,21 +117,6 @@ internal ref struct TaskReplay(TaskPlan plan, int task, ServiceHistory history, 
 
     private void Complete(in ServiceStep step, Completion completion, int completed)
     {
-        if (completion.Outcome == CompletionOutcome.Failed)
-        {
-            if (plan.FailTarget(completed) == task)
-            {
-                Await(DueBasis.FailedInspection, in step, null);
-            }
-
-            return;
-        }
-
-        if (!plan.Covers(completed, task))
-        {
-            return;
-        }
-
         int day = step.Day;
         HoursEstimate? hours = step.Hours;
         if (_state.Interval is null)

@@ -1,3 +1,5 @@
+using FsCheck;
+using FsCheck.Fluent;
 using MarineService.Core.Engines;
 using MarineService.Core.Records;
 using MarineService.Core.Scheduling;
@@ -16,6 +18,26 @@ public sealed class ServiceLogTest
         ServiceTask.Replace("oil", ServiceInterval.FirstOf(Hours(100), 12)).WithSevereDuty("towing", 0.5m).WithAnchorPolicy(AnchorPolicy.ChargeLateExcess),
         ServiceTask.Inspect("impeller", ServiceInterval.FirstOf(Hours(100), 12)).DueAfterEvents("overheat").IfFailedDo("impeller-new"),
         ServiceTask.Replace("impeller-new", ServiceInterval.FirstOf(Hours(300), 36)).Including("impeller"));
+
+    [Law]
+    public Property Of_AnyIds_IsRefusedWhereOneIsUsedTwice() => Prop.ForAll(
+        Gen.OneOf(Gen.Choose(1, 30).Select(number => $"{number}"), Gen.Elements("a", "b", "aa", "B", "ä")).ArrayOf().ToArbitrary(),
+        ids =>
+        {
+            Exception? refused = Record.Exception(() => ServiceLog.Of(ids.Select(id => LogEntry.Of(MeterReading.Of(Day, Hours(1))).WithId(id))));
+            Assert.Equal(ids.Distinct().Count() < ids.Length, refused is ArgumentException);
+        });
+
+    [Law]
+    public void Of_IdsThatRise_IsTakenAndTheLastOneAgainIsRefused(PositiveInt first, PositiveInt count)
+    {
+        string[] ids = [.. Enumerable.Range(first.Get, Math.Min(count.Get, 200)).Select(number => $"{number}")];
+        Assert.Equal(ids, ServiceLog.Of(Entries(ids)).Entries.Select(entry => entry.Id));
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => ServiceLog.Of(Entries([.. ids, ids[^1]])));
+        Assert.Contains("an id that no other entry has", refused.Message, StringComparison.Ordinal);
+
+        static IEnumerable<LogEntry> Entries(IEnumerable<string> ids) => ids.Select(id => LogEntry.Of(MeterReading.Of(Day, Hours(1))).WithId(id));
+    }
 
     [Fact]
     public void Correction_TakesThePlaceOfTheEntry_AndBothStayVisible()
