@@ -2,16 +2,16 @@ using System.Buffers;
 
 namespace MarineService.Core.Exchange;
 
-/// <summary>A growing buffer; the framework's own is not part of .NET Standard 2.0.</summary>
-internal sealed class ByteBuffer : IBufferWriter<byte>
+/// <summary>A growing buffer on borrowed arrays, to be given back; the framework's own is not part of .NET Standard 2.0.</summary>
+internal sealed class ByteBuffer : IBufferWriter<byte>, IDisposable
 {
-    private byte[] _bytes = new byte[4096];
+    private byte[] _bytes = ArrayPool<byte>.Shared.Rent(4096);
 
     internal byte[] Array => _bytes;
 
     internal int Count { get; private set; }
 
-    internal ReadOnlyMemory<byte> Written => _bytes.AsMemory(0, Count);
+    internal ReadOnlySpan<byte> Written => _bytes.AsSpan(0, Count);
 
     public void Advance(int count) => Count += count;
 
@@ -27,12 +27,20 @@ internal sealed class ByteBuffer : IBufferWriter<byte>
         return _bytes.AsSpan(Count);
     }
 
+    internal void Clear() => Count = 0;
+
+    /// <summary>Gives the array back; nothing of the buffer may be used afterwards.</summary>
+    public void Dispose() => ArrayPool<byte>.Shared.Return(_bytes);
+
     private void Grow(int sizeHint)
     {
         int needed = Count + Math.Max(1, sizeHint);
         if (needed > _bytes.Length)
         {
-            System.Array.Resize(ref _bytes, Math.Max(needed, 2 * _bytes.Length));
+            byte[] longer = ArrayPool<byte>.Shared.Rent(Math.Max(needed, 2 * _bytes.Length));
+            Written.CopyTo(longer);
+            ArrayPool<byte>.Shared.Return(_bytes);
+            _bytes = longer;
         }
     }
 }

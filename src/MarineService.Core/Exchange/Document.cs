@@ -24,7 +24,7 @@ internal static class Document
         where T : class;
 
     /// <summary>Every fault in one pass; what the document says never throws.</summary>
-    internal static ReadResult<T> Read<T>(ReadOnlySpan<byte> utf8, ReadLimits? limits, Reader<T> reader)
+    internal static ReadResult<T> Read<T>(ReadOnlySpan<byte> utf8, ReadLimits? limits, Reader<T> reader, KnownTexts? texts = null)
         where T : class
     {
         ReadLimits bounds = limits ?? ReadLimits.Default;
@@ -33,7 +33,7 @@ internal static class Document
             return Refused<T>(FormattableString.Invariant($"{utf8.Length} bytes"), FormattableString.Invariant($"at most {bounds.MaxBytes} bytes"));
         }
 
-        JsonCursor json = new(WithoutMark(utf8), bounds);
+        JsonCursor json = new(WithoutMark(utf8), bounds, texts);
         T? value = null;
         try
         {
@@ -93,7 +93,7 @@ internal static class Document
 
     internal static string ToText(Action<IBufferWriter<byte>> write)
     {
-        ByteBuffer buffer = new();
+        using ByteBuffer buffer = new();
         write(buffer);
         return Encoding.UTF8.GetString(buffer.Array, 0, buffer.Count);
     }

@@ -1,4 +1,5 @@
 using System.IO.Pipelines;
+using System.Runtime.CompilerServices;
 using MarineService.Core.Fleet;
 using MarineService.Core.Internal;
 
@@ -16,7 +17,7 @@ public static class FleetRun
     /// <summary>Judges a stream, stretch by stretch; the caller writes the output, adds up the summaries, and remembers how far it came.</summary>
     /// <param name="input">Engines as NDJSON in UTF-8; left open.</param>
     /// <param name="evaluation">The question.</param>
-    /// <param name="workers">How many stretches are judged at once, 1 to 1,024.</param>
+    /// <param name="workers">How many stretches are judged at once, 1 to 1,024: one where the caller asks for it, more on threads of the pool.</param>
     /// <param name="limits">How much of one line is read before it is refused; null for the default limits.</param>
     /// <param name="firstLine">The number of the first line, 1 to 1,000,000,000,000: more than 1 when the stream goes on after a break.</param>
     /// <param name="cancellation">Stops between stretches.</param>
@@ -35,14 +36,14 @@ public static class FleetRun
             throw new ArgumentOutOfRangeException(nameof(firstLine), firstLine, FormattableString.Invariant($"Must be a line number, 1 to {FleetResultJson.MostLines}."));
         }
 
-        return OrderedWork.Run(FleetLines.Read(input, work.Limits.MaxBytes, firstLine, cancellation), work.Evaluate, workers, cancellation);
+        return JudgeAsync(FleetLines.Read(input, work.Limits.MaxBytes, firstLine, cancellation), work, workers, cancellation);
     }
 
     /// <summary>Judges a pipe into another.</summary>
     /// <param name="input">Engines as NDJSON in UTF-8; completed at the end.</param>
     /// <param name="output">Takes the results as NDJSON in UTF-8; flushed after each stretch, not completed.</param>
     /// <param name="evaluation">The question.</param>
-    /// <param name="workers">How many stretches are judged at once, 1 to 1,024.</param>
+    /// <param name="workers">How many stretches are judged at once, 1 to 1,024: one where the caller asks for it, more on threads of the pool.</param>
     /// <param name="progress">Told how many engines are done, after each stretch; null when nobody asks.</param>
     /// <param name="limits">How much of one line is read before it is refused; null for the default limits.</param>
     /// <param name="cancellation">Stops between stretches.</param>
@@ -72,5 +73,17 @@ public static class FleetRun
         }
 
         return tally.ToSummary();
+    }
+
+    private static async IAsyncEnumerable<FleetBatch> JudgeAsync(
+        IAsyncEnumerable<FleetChunk> lines, FleetRunWork work, int workers, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        using (work)
+        {
+            await foreach (FleetBatch batch in OrderedWork.Run(lines, work.Evaluate, workers, cancellation).ConfigureAwait(false))
+            {
+                yield return batch;
+            }
+        }
     }
 }

@@ -1,41 +1,63 @@
 using System.Buffers;
+using System.Collections.Concurrent;
 using System.Security.Cryptography;
-using System.Text.Json;
 using MarineService.Core.Fleet;
 
 namespace MarineService.Core.Exchange;
 
 /// <summary>What each worker does with its stretch of lines.</summary>
-internal sealed class FleetRunWork
+internal sealed class FleetRunWork : IDisposable
 {
     private readonly FleetEvaluation _evaluation;
 
     // The SHA-256 of each data sheet, by its reference.
     private readonly Dictionary<string, byte[]> _sheets;
 
+    private readonly ConcurrentBag<FleetBench> _idle = [];
+
     internal FleetRunWork(FleetEvaluation evaluation, ReadLimits limits)
     {
         (_evaluation, Limits) = (evaluation, limits);
-        _sheets = evaluation.Catalogue.Specifications.ToDictionary(sheet => sheet.Reference, Digest, StringComparer.Ordinal);
+        using SHA256 hash = SHA256.Create();
+        _sheets = evaluation.Catalogue.Specifications.ToDictionary(sheet => sheet.Reference, sheet => Digest(sheet, hash), StringComparer.Ordinal);
     }
 
     internal ReadLimits Limits { get; }
 
     internal FleetBatch Evaluate(FleetChunk chunk)
     {
-        ByteBuffer output = new();
-        FleetTally tally = new();
-        using Utf8JsonWriter writer = Document.LineWriter(output);
+        FleetBench bench = _idle.TryTake(out FleetBench? used) ? used : new();
+        try
+        {
+            Evaluate(chunk, bench);
+            return new(bench.Output.Written.ToArray(), bench.Tally.ToSummary(), chunk);
+        }
+        finally
+        {
+            bench.Clear();
+            _idle.Add(bench);
+        }
+    }
+
+    public void Dispose()
+    {
+        while (_idle.TryTake(out FleetBench? bench))
+        {
+            bench.Dispose();
+        }
+    }
+
+    private void Evaluate(FleetChunk chunk, FleetBench bench)
+    {
         if (chunk.Buffer is not byte[] buffer)
         {
             FleetFault tooLong = new("", "a longer line", FormattableString.Invariant($"at most {Limits.MaxBytes} bytes"));
-            Write(FleetResult.Refused(null, null, null, _evaluation.Today, [tooLong]), chunk.FirstLine, writer, output, tally);
-            return new(output.Written, tally.ToSummary(), chunk);
+            Write(FleetResult.Refused(null, null, null, _evaluation.Today, [tooLong]), chunk.FirstLine, bench);
+            return;
         }
 
         try
         {
-            using SHA256 hash = SHA256.Create();
             long line = chunk.FirstLine;
             int start = 0;
             while (start < chunk.Length)
@@ -45,7 +67,7 @@ internal sealed class FleetRunWork
                 int kept = length > 0 && buffer[start + length - 1] == (byte)'\r' ? length - 1 : length;
                 if (kept > 0)
                 {
-                    Write(Evaluate(buffer, start, kept, hash), line, writer, output, tally);
+                    Write(Evaluate(buffer.AsSpan(start, kept), bench), line, bench);
                 }
 
                 start += length + 1;
@@ -56,63 +78,61 @@ internal sealed class FleetRunWork
         {
             ArrayPool<byte>.Shared.Return(buffer);
         }
-
-        return new(output.Written, tally.ToSummary(), chunk);
     }
 
-    private static void Write(FleetResult result, long line, Utf8JsonWriter writer, ByteBuffer output, FleetTally tally)
+    private static void Write(FleetResult result, long line, FleetBench bench)
     {
-        FleetWire.Write(writer, result, line);
-        writer.Flush();
-        output.Write("\n"u8);
-        writer.Reset();
-        tally.Add(result);
+        FleetWire.Write(bench.Writer, result, line);
+        bench.Writer.Flush();
+        bench.Output.Write("\n"u8);
+        bench.Writer.Reset();
+        bench.Tally.Add(result);
     }
 
-    private FleetResult Evaluate(byte[] buffer, int start, int length, SHA256 hash)
+    private FleetResult Evaluate(ReadOnlySpan<byte> line, FleetBench bench)
     {
         FleetEngineParts parts = new();
-        ReadResult<FleetEngineParts> read = Document.Read(buffer.AsSpan(start, length), Limits, (ref JsonCursor json) => FleetWire.ReadEngine(ref json, parts));
-        string fingerprint = Fingerprint(buffer, start, length, parts.Specification, hash);
+        ReadResult<FleetEngineParts> read = Document.Read(line, Limits, (ref JsonCursor json) => FleetWire.ReadEngine(ref json, parts), bench.Texts);
+        string fingerprint = Fingerprint(line, parts.Specification, bench.Hash);
         return read.IsRead
             ? _evaluation.Evaluate(parts.Build(fingerprint))
             : FleetResult.Refused(
                 parts.Engine, parts.Depot, fingerprint, _evaluation.Today, [.. read.Faults.Select(fault => new FleetFault(fault.Place, fault.Value, fault.Expected))]);
     }
 
-    private string Fingerprint(byte[] buffer, int start, int length, string? specification, SHA256 hash)
+    private string Fingerprint(ReadOnlySpan<byte> line, string? specification, SHA256 hash)
     {
-        hash.Initialize();
-        hash.TransformBlock(buffer, start, length, null, 0);
         byte[] sheet = specification is not null && _sheets.TryGetValue(specification, out byte[]? found) ? found : [];
-        hash.TransformFinalBlock(sheet, 0, sheet.Length);
-        return Hexadecimal(hash.Hash!);
+        byte[] both = ArrayPool<byte>.Shared.Rent(line.Length + sheet.Length);
+        line.CopyTo(both);
+        sheet.CopyTo(both, line.Length);
+        byte[] digest = hash.ComputeHash(both, 0, line.Length + sheet.Length);
+        ArrayPool<byte>.Shared.Return(both);
+        return Hexadecimal(digest);
     }
 
     private static string Hexadecimal(byte[] bytes)
     {
         const string Digits = "0123456789abcdef";
-        char[] text = new char[2 * bytes.Length];
+        Span<char> text = stackalloc char[2 * bytes.Length];
         for (int i = 0; i < bytes.Length; i++)
         {
             (text[2 * i], text[(2 * i) + 1]) = (Digits[bytes[i] >> 4], Digits[bytes[i] & 15]);
         }
 
-        return new(text);
+        return text.ToString();
     }
 
     // Of a data sheet in its own words, with what its tasks use up.
-    private static byte[] Digest(FleetSpecification sheet)
+    private static byte[] Digest(FleetSpecification sheet, SHA256 hash)
     {
-        ByteBuffer buffer = new();
+        using ByteBuffer buffer = new();
         EngineSpecificationJson.Write(sheet.Specification, buffer);
         foreach (PartNeed need in sheet.Parts)
         {
             buffer.Write(System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant($"\n{need.TaskId}\t{need.Part}\t{need.Quantity}")));
         }
 
-        using SHA256 hash = SHA256.Create();
-        hash.TransformFinalBlock(buffer.Array, 0, buffer.Count);
-        return hash.Hash!;
+        return hash.ComputeHash(buffer.Array, 0, buffer.Count);
     }
 }

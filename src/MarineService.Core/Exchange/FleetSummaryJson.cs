@@ -95,8 +95,8 @@ public static class FleetSummaryJson
 
         (long engines, long refused) = (0, 0);
         long[] tasks = new long[StatusMembers.Names.Length];
-        List<DueCount> dueDates = [];
-        List<PartDemand> parts = [];
+        List<KeyValuePair<int, long>> dueDates = [];
+        List<(string?, int?, string, decimal)> parts = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -144,7 +144,7 @@ public static class FleetSummaryJson
         json.Require(StatusMembers, seen, 0, 1, 2, 3, 4);
     }
 
-    private static void ReadDueDates(ref JsonCursor json, List<DueCount> dueDates)
+    private static void ReadDueDates(ref JsonCursor json, List<KeyValuePair<int, long>> dueDates)
     {
         if (!json.BeginArray("how many tasks have which due date"))
         {
@@ -180,12 +180,12 @@ public static class FleetSummaryJson
             json.Require(DueMembers, seen, 0, 1);
             if (date is not null && tasks is not null)
             {
-                dueDates.Add(new(date.Value, tasks.Value));
+                dueDates.Add(new(CalendarDay.Of(date.Value), tasks.Value));
             }
         }
     }
 
-    private static void ReadParts(ref JsonCursor json, List<PartDemand> parts)
+    private static void ReadParts(ref JsonCursor json, List<(string?, int?, string, decimal)> parts)
     {
         if (!json.BeginArray("what the tasks will use up"))
         {
@@ -219,7 +219,7 @@ public static class FleetSummaryJson
             json.Require(PartMembers, seen, 2, 3);
             if (part is not null && quantity is not null)
             {
-                parts.Add(new(depot, week, part, quantity.Value));
+                parts.Add((depot, week is LocalDate monday ? CalendarDay.Of(monday) : null, part, quantity.Value));
             }
         }
     }

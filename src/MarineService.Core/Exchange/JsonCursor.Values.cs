@@ -16,7 +16,7 @@ internal ref partial struct JsonCursor
         {
             try
             {
-                string text = _reader.GetString()!;
+                string text = _texts is null ? _reader.GetString()! : _texts.Read(ref _reader);
                 if (!string.IsNullOrWhiteSpace(text))
                 {
                     return text;
@@ -190,16 +190,15 @@ internal ref partial struct JsonCursor
         return null;
     }
 
-    /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
-    internal EngineHours? Hours(decimal min = 0m, decimal max = 1_000_000m)
-    {
-        // What nearly every meter shows needs no decimal arithmetic.
-        if (_reader.TokenType == JsonTokenType.Number && PlainHours.TryParse(_reader.ValueSpan, out EngineHours plain)
-            && (min == 0m || plain.ToHours() >= min) && (max == 1_000_000m || plain.ToHours() <= max))
-        {
-            return plain;
-        }
+    /// <summary>Hours with at most three decimals.</summary>
+    internal EngineHours? Hours() =>
 
+        // What nearly every meter shows needs no decimal arithmetic.
+        _reader.TokenType == JsonTokenType.Number && PlainHours.TryParse(_reader.ValueSpan, out EngineHours plain) ? plain : Hours(0m);
+
+    /// <summary>Hours with at most three decimals, within bounds, both ends included.</summary>
+    internal EngineHours? Hours(decimal min, decimal max = 1_000_000m)
+    {
         if (TryGetDecimal(out decimal value) && value >= min && value <= max && decimal.Round(value, 3) == value)
         {
             return Kept(value) is decimal hours ? EngineHours.FromHours(hours) : null;

@@ -15,10 +15,12 @@ internal ref partial struct JsonCursor
     private readonly int _maxFaults;
     private (string? Name, int Index)[] _path;
     private int _depth;
+    private readonly KnownTexts? _texts;
     private Utf8JsonReader _reader;
 
-    internal JsonCursor(ReadOnlySpan<byte> utf8, ReadLimits limits)
+    internal JsonCursor(ReadOnlySpan<byte> utf8, ReadLimits limits, KnownTexts? texts)
     {
+        _texts = texts;
         _reader = new(utf8, new JsonReaderOptions { MaxDepth = limits.MaxDepth, CommentHandling = limits.AllowsComments ? JsonCommentHandling.Skip : JsonCommentHandling.Disallow });
         _maxFaults = limits.MaxFaults;
         _faults = [];

@@ -42,7 +42,9 @@ internal static class JsonWriting
     {
         if (hours is EngineHours value)
         {
-            writer.WriteNumber(name, value.ToHours());
+            Span<byte> text = stackalloc byte[PlainHours.MostBytes];
+            writer.WritePropertyName(name);
+            writer.WriteRawValue(text.Slice(0, PlainHours.Format(value, text)), skipInputValidation: true);
         }
     }
 

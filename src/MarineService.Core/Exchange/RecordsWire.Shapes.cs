@@ -73,7 +73,7 @@ internal static partial class RecordsWire
 
     private static void CheckUntil(ref JsonCursor json, in EntryParts parts)
     {
-        if (parts.Until is not { } until || parts.Date is not { } from)
+        if (parts.Rare.Until is not { } until || parts.Date is not { } from)
         {
             return;
         }
@@ -90,7 +90,7 @@ internal static partial class RecordsWire
         {
             json.NoteMeaning("/until", text, "a date on or after the first day of the plan, and within ten years of it");
         }
-        else if (parts.PlannedHours is { } hours && hours.ToHours() > 24m * (NodaTime.Period.DaysBetween(from, until) + 1))
+        else if (parts.Rare.PlannedHours is { } hours && hours.ToHours() > 24m * (NodaTime.Period.DaysBetween(from, until) + 1))
         {
             json.NoteMeaning("/plannedHours", hours.ToString(), "at most 24 h for each day of the plan");
         }

@@ -61,7 +61,8 @@ internal static partial class RecordsWire
             return null;
         }
 
-        List<LogEntry?> entries = [];
+        List<LogEntry> entries = new(32);
+        bool complete = true;
         ulong seen = 0;
         int last = -1;
         int member;
@@ -75,7 +76,14 @@ internal static partial class RecordsWire
             {
                 while (json.NextItem())
                 {
-                    entries.Add(ReadEntry(ref json));
+                    if (ReadEntry(ref json) is LogEntry entry)
+                    {
+                        entries.Add(entry);
+                    }
+                    else
+                    {
+                        complete = false;
+                    }
                 }
             }
 
@@ -84,12 +92,12 @@ internal static partial class RecordsWire
 
         DocumentHead.Check(ref json, seen, LogMembers);
         json.Require(LogMembers, seen, 2);
-        if (entries.Contains(null))
+        if (!complete)
         {
             return null;
         }
 
-        LogEntry[] numbered = ServiceLog.Number(entries!);
+        LogEntry[] numbered = ServiceLog.Number(entries);
         foreach (ListFault fault in ServiceLog.Check(numbered))
         {
             json.NoteMeaning(FormattableString.Invariant($"/entries/{fault.Index}/{fault.Member}"), $"'{fault.Value}'", fault.Expected);
@@ -121,34 +129,8 @@ internal static partial class RecordsWire
                 case 4: parts.Dial = json.Hours(); break;
                 case 5: parts.Source = json.Word<ReadingSource>(); break;
                 case 6: parts.Task = json.NotBlank(); break;
-                case 7: parts.Result = json.Word<CompletionOutcome>(); break;
-                case 8: parts.Fraction = json.Number(0.000001m, 1m); break;
-                case 9: parts.FractionUncertainty = json.Number(0m, 1m); break;
-                case 10: parts.DueDate = json.Date(); break;
-                case 11: parts.DueHours = json.Hours(); break;
-                case 12: parts.Event = json.NotBlank(); break;
-                case 13: parts.Conditions = json.Names(); break;
-                case 14: parts.Fluid = json.NotBlank(); break;
-                case 15: parts.Amount = ReadAmount(ref json); break;
-                case 16: parts.Until = json.Date(); break;
-                case 17: parts.OldFinal = json.Hours(); break;
-                case 18: parts.NewInitial = json.Hours(); break;
-                case 19: parts.Unmetered = json.Hours(); break;
-                case 20: parts.DeadSince = json.Date(); break;
-                case 21: parts.NewMeter = EnginesWire.ReadMeter(ref json); break;
-                case 22: parts.EngineZero = json.Hours(); break;
                 case 23: parts.By = json.NotBlank(); break;
-                case 24: parts.CheckedBy = json.NotBlank(); break;
-                case 25: parts.Evidence = ReadEvidence(ref json); break;
-                case 26: parts.Note = json.NotBlank(); break;
-                case 27: parts.Corrects = json.NotBlank(); break;
-                case 28: parts.Reconstructed = json.YesOrNo(); break;
-                case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
-                case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
-                case WorksMember: parts.Works = LayUpWire.ReadWorks(ref json); break;
-                case PlannedHoursMember: parts.PlannedHours = json.Hours(); break;
-                case BucketMember: parts.Bucket = CoolingWire.ReadBucket(ref json); break;
-                default: parts.Anode = CoolingWire.ReadAnode(ref json); break;
+                default: ReadRare(ref json, member, parts.WithRare()); break;
             }
 
             json.EndMember();
@@ -179,7 +161,7 @@ internal static partial class RecordsWire
             json.Note("", "neither dueDate nor dueHours", "dueDate, dueHours or both");
         }
 
-        if (kind == EntryKind.Completion && Has(FractionMember) && parts.Result is CompletionOutcome.Passed or CompletionOutcome.Failed)
+        if (kind == EntryKind.Completion && Has(FractionMember) && parts.Rare.Result is CompletionOutcome.Passed or CompletionOutcome.Failed)
         {
             json.Note("/exchangedFraction", "present", "no such member in the result of an inspection");
         }
@@ -191,8 +173,8 @@ internal static partial class RecordsWire
 
         CheckUntil(ref json, in parts);
 
-        CoolingWire.CheckFitted(ref json, parts.Impeller, parts.Date);
-        if (parts.DeadSince is { } dead && parts.Date is { } changed && dead > changed)
+        CoolingWire.CheckFitted(ref json, parts.Rare.Impeller, parts.Date);
+        if (parts.Rare.DeadSince is { } dead && parts.Date is { } changed && dead > changed)
         {
             json.NoteMeaning("/deadSince", NodaTime.Text.LocalDatePattern.Iso.Format(dead), "a date on or before the date of the change");
         }

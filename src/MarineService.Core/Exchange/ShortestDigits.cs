@@ -44,7 +44,8 @@ internal static class ShortestDigits
 
     private static long BytesByTheFramework(double value)
     {
-        using Utf8JsonWriter writer = new(new ByteBuffer());
+        using ByteBuffer buffer = new();
+        using Utf8JsonWriter writer = new(buffer);
         WriteByTheFramework(writer, value);
         return writer.BytesPending;
     }

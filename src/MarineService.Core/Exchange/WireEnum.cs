@@ -18,12 +18,14 @@ internal static class WireEnum<TEnum>
     internal static JsonEncodedText Word(TEnum value)
     {
         int place = EnumNames<TEnum>.PlaceOf(value);
-        return (place < 0 ? null : Words.At(place)) ?? throw new ArgumentOutOfRangeException(nameof(value), value, "Has no word in documents.");
+        return place >= 0 && Words.IsSaid(place)
+            ? Words.At(place)
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "Has no word in documents.");
     }
 
     private static bool At(int place, out TEnum value)
     {
-        value = place < 0 ? default : EnumNames<TEnum>.All[place];
+        value = place < 0 ? default : EnumNames<TEnum>.At(place);
         return place >= 0;
     }
 }

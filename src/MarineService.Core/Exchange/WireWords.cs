@@ -41,8 +41,11 @@ internal sealed class WireWords
     /// <summary>The place of a word, or -1.</summary>
     internal int Find(string word) => Array.IndexOf(_words, word);
 
-    /// <summary>The word at a place; null for one that is not said.</summary>
-    internal JsonEncodedText? At(int place) => _words[place] is null ? null : _encoded[place];
+    /// <summary>Whether there is a word at a place.</summary>
+    internal bool IsSaid(int place) => _words[place] is not null;
+
+    /// <summary>The word at a place.</summary>
+    internal JsonEncodedText At(int place) => _encoded[place];
 
     private static string Hyphenated(string name)
     {

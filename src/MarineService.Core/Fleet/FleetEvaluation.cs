@@ -15,7 +15,9 @@ public sealed class FleetEvaluation
     /// <summary>The version of the library, such as 0.1.0.</summary>
     public static string Library { get; } = typeof(FleetEvaluation).Assembly.GetName().Version!.ToString(3);
 
-    private FleetEvaluation(FleetCatalogue catalogue, LocalDate today) => (Catalogue, Today) = (catalogue, today);
+    private readonly int _day;
+
+    private FleetEvaluation(FleetCatalogue catalogue, LocalDate today) => (Catalogue, Today, _day) = (catalogue, today, CalendarDay.Of(today));
 
     /// <summary>The data sheets.</summary>
     public FleetCatalogue Catalogue { get; }
@@ -56,7 +58,7 @@ public sealed class FleetEvaluation
 
     /// <summary>The answers for many engines, in the order of the engines whatever the number of workers.</summary>
     /// <param name="engines">The engines; read no further ahead than the workers need.</param>
-    /// <param name="workers">How many engines are judged at once, 1 to 1,024.</param>
+    /// <param name="workers">How many engines are judged at once, 1 to 1,024: one where the caller asks for it, more on threads of the pool.</param>
     /// <param name="cancellation">Stops between engines.</param>
     /// <returns>One result for each engine.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="engines"/> is null.</exception>
@@ -87,12 +89,11 @@ public sealed class FleetEvaluation
         List<PartDemand> demands = new(sheet.Parts.Count);
         for (int i = 0; i < sheet.Parts.Count; i++)
         {
-            PartNeed need = sheet.Parts[i];
-            FleetTask task = Array.Find(tasks, one => one.TaskId == need.TaskId)!;
-            LocalDate? when = task.Status >= DueStatus.Due ? Today : task.DueDate;
+            FleetTask task = tasks[sheet.PartTasks[i]];
+            int? when = task.Status >= DueStatus.Due ? _day : task.DueDay;
             if (task.Status != DueStatus.EachUse && (when is not null || task.DueHours is not null))
             {
-                demands.Add(new(depot, when is LocalDate date ? FleetWeek.Of(date) : null, need.Part, need.Quantity));
+                demands.Add(new(depot, when is int day ? FleetWeek.Of(day) : null, sheet.Parts[i].Part, sheet.Parts[i].Quantity));
             }
         }
 

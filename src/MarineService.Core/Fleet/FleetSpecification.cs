@@ -6,8 +6,8 @@ namespace MarineService.Core.Fleet;
 /// <summary>A data sheet that many engines refer to, with what its tasks use up.</summary>
 public sealed class FleetSpecification
 {
-    private FleetSpecification(string reference, EngineSpecification specification, IReadOnlyList<PartNeed> parts) =>
-        (Reference, Specification, Parts) = (reference, specification, parts);
+    private FleetSpecification(string reference, EngineSpecification specification, PartNeed[] parts, int[] partTasks) =>
+        (Reference, Specification, Parts, PartTasks) = (reference, specification, Array.AsReadOnly(parts), partTasks);
 
     /// <summary>What engines refer to it by.</summary>
     public string Reference { get; }
@@ -17,6 +17,9 @@ public sealed class FleetSpecification
 
     /// <summary>What its tasks use up, in the order given.</summary>
     public IReadOnlyList<PartNeed> Parts { get; }
+
+    /// <summary>For each part the place of its task in the data sheet.</summary>
+    internal IReadOnlyList<int> PartTasks { get; }
 
     /// <summary>A data sheet under a reference.</summary>
     /// <param name="reference">What engines refer to it by; not blank.</param>
@@ -30,8 +33,10 @@ public sealed class FleetSpecification
         Guard.NotBlank(reference);
         Guard.NotNull(specification);
         PartNeed[] needs = [.. Guard.Items(parts)];
-        return Array.Find(needs, need => !specification.Tasks.Any(task => task.Id == need.TaskId)) is PartNeed stray
-            ? throw new ArgumentException($"Must be for tasks of the data sheet; '{stray.TaskId}' is none.", nameof(parts))
-            : new(reference, specification, Array.AsReadOnly(needs));
+        string[] tasks = [.. specification.Tasks.Select(task => task.Id)];
+        int[] partTasks = Array.ConvertAll(needs, need => Array.IndexOf(tasks, need.TaskId));
+        return Array.IndexOf(partTasks, -1) is >= 0 and int stray
+            ? throw new ArgumentException($"Must be for tasks of the data sheet; '{needs[stray].TaskId}' is none.", nameof(parts))
+            : new(reference, specification, needs, partTasks);
     }
 }

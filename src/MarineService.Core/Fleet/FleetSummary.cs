@@ -9,9 +9,16 @@ namespace MarineService.Core.Fleet;
 public sealed class FleetSummary
 {
     private readonly long[] _tasks;
+    private IReadOnlyList<DueCount>? _dueDates;
+    private IReadOnlyList<PartDemand>? _parts;
 
-    internal FleetSummary(long engines, long refused, long[] tasks, DueCount[] dueDates, PartDemand[] parts) =>
-        (Engines, Refused, _tasks, DueDates, Parts) = (engines, refused, tasks, Array.AsReadOnly(dueDates), Array.AsReadOnly(parts));
+    internal FleetSummary(
+        long engines,
+        long refused,
+        long[] tasks,
+        KeyValuePair<int, long>[] tasksByDay,
+        (string? Depot, int? Monday, string Part, decimal Quantity)[] demands) =>
+        (Engines, Refused, _tasks, TasksByDay, Demands) = (engines, refused, tasks, tasksByDay, demands);
 
     /// <summary>The summary of no engine at all.</summary>
     public static FleetSummary Empty { get; } = new FleetTally().ToSummary();
@@ -23,10 +30,16 @@ public sealed class FleetSummary
     public long Refused { get; }
 
     /// <summary>How many tasks have which due date, earliest first.</summary>
-    public IReadOnlyList<DueCount> DueDates { get; }
+    public IReadOnlyList<DueCount> DueDates => _dueDates ??= Array.AsReadOnly<DueCount>([.. TasksByDay
+        .OrderBy(pair => pair.Key)
+        .Select(pair => new DueCount(pair.Key, pair.Value))]);
 
     /// <summary>What the tasks will use up, by depot, week and part; what has no week last.</summary>
-    public IReadOnlyList<PartDemand> Parts { get; }
+    public IReadOnlyList<PartDemand> Parts => _parts ??= Array.AsReadOnly<PartDemand>([.. Demands
+        .OrderBy(demand => demand.Depot, StringComparer.Ordinal)
+        .ThenBy(demand => demand.Monday ?? int.MaxValue)
+        .ThenBy(demand => demand.Part, StringComparer.Ordinal)
+        .Select(demand => new PartDemand(demand.Depot, demand.Monday, demand.Part, demand.Quantity))]);
 
     /// <summary>The earliest due date of any task; not known when no task has one.</summary>
     public Answer<LocalDate> EarliestDue => DueDates.Count > 0
@@ -38,6 +51,11 @@ public sealed class FleetSummary
     /// <returns>The number of tasks of all engines.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="status"/> is not a defined value.</exception>
     public long TasksThatAre(DueStatus status) => _tasks[(int)Guard.Defined(status)];
+
+    // In any order, and bare: most summaries are only added to others, and never looked at.
+    internal KeyValuePair<int, long>[] TasksByDay { get; }
+
+    internal (string? Depot, int? Monday, string Part, decimal Quantity)[] Demands { get; }
 
     /// <summary>The summary of both.</summary>
     /// <param name="other">The summary of other engines.</param>

@@ -1,6 +1,5 @@
 using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
-using NodaTime;
 
 namespace MarineService.Core.Fleet;
 
@@ -12,8 +11,8 @@ namespace MarineService.Core.Fleet;
 public sealed class FleetTally
 {
     private readonly long[] _tasks = new long[(int)DueStatus.Overdue + 1];
-    private readonly Dictionary<LocalDate, long> _dueDates = [];
-    private readonly Dictionary<(string? Depot, LocalDate? Week, string Part), decimal> _parts = [];
+    private readonly Dictionary<int, long> _dueDays = [];
+    private readonly Dictionary<(string? Depot, int? Monday, string Part), PartSum> _parts = [];
     private long _engines;
     private long _refused;
 
@@ -45,14 +44,14 @@ public sealed class FleetTally
             _tasks[i] += summary.TasksThatAre((DueStatus)i);
         }
 
-        foreach (DueCount due in summary.DueDates)
+        foreach (KeyValuePair<int, long> due in summary.TasksByDay)
         {
-            Add(due.Date, due.Tasks);
+            Add(due.Key, due.Value);
         }
 
-        foreach (PartDemand demand in summary.Parts)
+        foreach ((string? depot, int? monday, string part, decimal quantity) in summary.Demands)
         {
-            Add(demand, 1);
+            Add((depot, monday, part), quantity);
         }
     }
 
@@ -62,12 +61,17 @@ public sealed class FleetTally
         _engines,
         _refused,
         [.. _tasks],
-        [.. _dueDates.OrderBy(pair => pair.Key).Select(pair => new DueCount(pair.Key, pair.Value))],
-        [.. _parts
-            .OrderBy(pair => pair.Key.Depot, StringComparer.Ordinal)
-            .ThenBy(pair => pair.Key.Week ?? Guard.LatestDate)
-            .ThenBy(pair => pair.Key.Part, StringComparer.Ordinal)
-            .Select(pair => new PartDemand(pair.Key.Depot, pair.Key.Week, pair.Key.Part, pair.Value))]);
+        [.. _dueDays],
+        [.. _parts.Select(pair => (pair.Key.Depot, pair.Key.Monday, pair.Key.Part, pair.Value.Quantity))]);
+
+    /// <summary>Forgets what was counted.</summary>
+    internal void Clear()
+    {
+        (_engines, _refused) = (0, 0);
+        Array.Clear(_tasks, 0, _tasks.Length);
+        _dueDays.Clear();
+        _parts.Clear();
+    }
 
     private void Count(FleetResult result, int sign)
     {
@@ -77,43 +81,50 @@ public sealed class FleetTally
         {
             FleetTask task = result.Tasks[i];
             _tasks[(int)task.Status] += sign;
-            if (task.DueDate is LocalDate date)
+            if (task.DueDay is int day)
             {
-                Add(date, sign);
+                Add(day, sign);
             }
         }
 
         for (int i = 0; i < result.Parts.Count; i++)
         {
-            Add(result.Parts[i], sign);
+            PartDemand demand = result.Parts[i];
+            Add((demand.Depot, demand.Monday, demand.Part), sign * demand.Quantity);
         }
     }
 
-    private void Add(LocalDate date, long tasks)
+    private void Add(int day, long tasks)
     {
-        _dueDates.TryGetValue(date, out long sum);
+        _dueDays.TryGetValue(day, out long sum);
         if (sum + tasks == 0)
         {
-            _dueDates.Remove(date);
+            _dueDays.Remove(day);
         }
         else
         {
-            _dueDates[date] = sum + tasks;
+            _dueDays[day] = sum + tasks;
         }
     }
 
-    private void Add(PartDemand demand, int sign)
+    private void Add((string? Depot, int? Monday, string Part) demand, decimal quantity)
     {
-        (string?, LocalDate?, string) key = (demand.Depot, demand.Week, demand.Part);
-        _parts.TryGetValue(key, out decimal sum);
-        sum += sign * demand.Quantity;
-        if (sum == 0)
+        if (!_parts.TryGetValue(demand, out PartSum? sum))
         {
-            _parts.Remove(key);
+            sum = new();
+            _parts.Add(demand, sum);
         }
-        else
+
+        sum.Quantity += quantity;
+        if (sum.Quantity == 0)
         {
-            _parts[key] = sum;
+            _parts.Remove(demand);
         }
+    }
+
+    // Changed in its place: a part that is wanted again needs no second look at the table.
+    private sealed class PartSum
+    {
+        internal decimal Quantity { get; set; }
     }
 }

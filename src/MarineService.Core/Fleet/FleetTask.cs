@@ -1,3 +1,4 @@
+using MarineService.Core.Internal;
 using MarineService.Core.Scheduling;
 using NodaTime;
 
@@ -8,8 +9,9 @@ public sealed class FleetTask
 {
     internal FleetTask(ServiceTask task, in TaskVerdict verdict)
     {
-        DuePoint due = new(verdict.Due);
-        (TaskId, Status, Governs, DueDate, DueHours) = (task.Id, verdict.Status, verdict.Governs, due.Date, due.Hours);
+        (TaskId, Status, Governs) = (task.Id, verdict.Status, verdict.Governs);
+        DueDay = verdict.Due.Day;
+        DueHours = verdict.Due.Hours is long hours ? EngineHours.FromThousandths(hours) : null;
     }
 
     /// <summary>The task.</summary>
@@ -22,7 +24,9 @@ public sealed class FleetTask
     public GoverningLimb Governs { get; }
 
     /// <summary>The due date, or null when no date is due.</summary>
-    public LocalDate? DueDate { get; }
+    public LocalDate? DueDate => CalendarDay.ToDate(DueDay);
+
+    internal int? DueDay { get; }
 
     /// <summary>The engine's hours in all at which it is due, or null when no hours are due.</summary>
     public EngineHours? DueHours { get; }

@@ -11,6 +11,8 @@ internal static class CalendarDay
 
     internal static LocalDate ToDate(int day) => Epoch.PlusDays(day);
 
+    internal static LocalDate? ToDate(int? day) => day is int known ? ToDate(known) : null;
+
     /// <summary>Adds whole months; the last day of a short month stands for a day that it does not have.</summary>
     internal static int PlusMonths(int day, int months) => Of(ToDate(day).PlusMonths(months));
 }

@@ -22,8 +22,22 @@ internal static class EnumNames<TEnum>
 
     internal static string List => string.Join(", ", Names);
 
+    /// <summary>The value at a place in <see cref="All"/>.</summary>
+    internal static TEnum At(int place) => Values[place];
+
     internal static bool IsDefined(TEnum value) => PlaceOf(value) >= 0;
 
     /// <summary>The place of a value in <see cref="All"/>, or -1.</summary>
-    internal static int PlaceOf(TEnum value) => Array.IndexOf(Values, value);
+    internal static int PlaceOf(TEnum value)
+    {
+        for (int i = 0; i < Values.Length; i++)
+        {
+            if (EqualityComparer<TEnum>.Default.Equals(Values[i], value))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 }

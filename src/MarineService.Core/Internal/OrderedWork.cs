@@ -34,8 +34,14 @@ internal static class OrderedWork
         await foreach (T item in items.WithCancellation(cancellation).ConfigureAwait(false))
         {
             cancellation.ThrowIfCancellationRequested();
+            if (workers == 1)
+            {
+                yield return work(item);
+                continue;
+            }
+
             running.Enqueue(Task.Run(() => work(item), cancellation));
-            if (running.Count > workers || (workers == 1 && running.Count == 1))
+            if (running.Count > workers)
             {
                 yield return await running.Dequeue().ConfigureAwait(false);
             }

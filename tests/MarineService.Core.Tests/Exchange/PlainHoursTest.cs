@@ -32,6 +32,17 @@ public sealed class PlainHoursTest
             });
     }
 
+    [Law]
+    public Property Format_AnyHours_IsTheShortestDecimal() => Prop.ForAll(
+        Gen.OneOf(Gen.Choose(0, 1_000_000_000), Gen.Choose(0, 1_000_000).Select(hours => hours * 1000), Gen.Choose(0, 99_999_999).Select(tenths => tenths * 10))
+            .ToArbitrary(),
+        thousandths =>
+        {
+            EngineHours hours = EngineHours.FromThousandths(thousandths);
+            Span<byte> text = stackalloc byte[PlainHours.MostBytes];
+            Assert.Equal(hours.ToHours().ToString("0.###", CultureInfo.InvariantCulture), Encoding.UTF8.GetString(text[..PlainHours.Format(hours, text)].ToArray()));
+        });
+
     [Theory]
     [InlineData("0", 0)]
     [InlineData("412.5", 412_500)]

@@ -1,0 +1,36 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using MarineService.Core.Fleet;
+
+namespace MarineService.Core.Exchange;
+
+/// <summary>What a worker needs for a stretch of lines, used again for the next one.</summary>
+internal sealed class FleetBench : IDisposable
+{
+    internal FleetBench() => Writer = Document.LineWriter(Output);
+
+    internal SHA256 Hash { get; } = SHA256.Create();
+
+    internal KnownTexts Texts { get; } = new();
+
+    internal FleetTally Tally { get; } = new();
+
+    internal ByteBuffer Output { get; } = new();
+
+    internal Utf8JsonWriter Writer { get; }
+
+    /// <summary>Leaves nothing of the last stretch, whole or broken off.</summary>
+    internal void Clear()
+    {
+        Tally.Clear();
+        Writer.Reset();
+        Output.Clear();
+    }
+
+    public void Dispose()
+    {
+        Writer.Dispose();
+        Output.Dispose();
+        Hash.Dispose();
+    }
+}
