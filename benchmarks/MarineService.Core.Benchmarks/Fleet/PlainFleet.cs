@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Security.Cryptography;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using global::Fleet;
 using MarineService.Core.Benchmarks.Exchange;
 using MarineService.Core.Engines;
@@ -16,7 +17,7 @@ namespace MarineService.Core.Benchmarks.Fleet;
 /// The frame of the baselines of the stream: each line into plain objects by a generated context of System.Text.Json, a verdict on each task, the
 /// result as plain objects, and counts. How tasks are judged is left to the two kinds.
 /// </summary>
-internal abstract class PlainFleet(DateOnly today)
+internal abstract class PlainFleet(DateOnly today, JsonTypeInfo<PlainFleetEngine> engines)
 {
     private readonly ArrayBufferWriter<byte> _result = new();
     private readonly Dictionary<(string?, string, DateOnly?), decimal> _demand = [];
@@ -44,7 +45,7 @@ internal abstract class PlainFleet(DateOnly today)
 
     private void Line(ReadOnlySpan<byte> line, Stream output)
     {
-        PlainFleetEngine engine = JsonSerializer.Deserialize(line, PlainFleetContext.Default.PlainFleetEngine)!;
+        PlainFleetEngine engine = JsonSerializer.Deserialize(line, engines)!;
         FleetSpecification sheet = Catalogue.Invented.Find(engine.Specification!)!;
         PlainFleetResult result = new()
         {
@@ -86,7 +87,7 @@ internal abstract class PlainFleet(DateOnly today)
 }
 
 /// <summary>Does the same work as the stream: plain objects into the library's own, which check them, and judged by its rules; what an integrator writes without the stream.</summary>
-internal sealed class PlainFleetByRules(DateOnly today) : PlainFleet(today)
+internal sealed class PlainFleetByRules(DateOnly today) : PlainFleet(today, StrictFleetContext.Default.PlainFleetEngine)
 {
     /// <summary>The words of the statuses, in the order of the enum.</summary>
     internal static readonly string[] Words = ["not-due", "each-use", "due-soon", "due", "overdue"];
@@ -121,7 +122,7 @@ internal sealed class PlainFleetByRules(DateOnly today) : PlainFleet(today)
 }
 
 /// <summary>Takes the last completion plus the interval, and checks nothing: no faults, no lay-up, no meter change, no duty. How cheap a wrong answer can be.</summary>
-internal sealed class PlainFleetByLastDone(DateOnly today) : PlainFleet(today)
+internal sealed class PlainFleetByLastDone(DateOnly today) : PlainFleet(today, PlainFleetContext.Default.PlainFleetEngine)
 {
     private static readonly (string Id, decimal? Hours, int? Months)[] Tasks =
     [
@@ -230,3 +231,11 @@ internal sealed class PlainFleetResult
 [JsonSerializable(typeof(PlainFleetEngine))]
 [JsonSerializable(typeof(PlainFleetResult))]
 internal sealed partial class PlainFleetContext : JsonSerializerContext;
+
+/// <summary>Refuses what no engine has and what is said twice, as the stream does.</summary>
+[JsonSourceGenerationOptions(
+    JsonSerializerDefaults.Strict,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UseStringEnumConverter = true)]
+[JsonSerializable(typeof(PlainFleetEngine))]
+internal sealed partial class StrictFleetContext : JsonSerializerContext;
