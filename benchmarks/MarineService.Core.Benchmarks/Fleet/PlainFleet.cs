@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.IO.Pipelines;
 using System.Security.Cryptography;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -31,14 +32,26 @@ internal abstract class PlainFleet(DateOnly today, JsonTypeInfo<PlainFleetEngine
 
     protected DateOnly Today => today;
 
-    internal void Run(ReadOnlySpan<byte> ndjson, Stream output)
+    /// <summary>Line by line from a stream, as the framework's pipes read lines; no more than a line is held.</summary>
+    internal async Task Run(Stream ndjson, Stream output)
     {
-        while (ndjson.Length > 0)
+        PipeReader reader = PipeReader.Create(ndjson, new StreamPipeReaderOptions(bufferSize: 1 << 16));
+        ReadResult read;
+        do
         {
-            int end = ndjson.IndexOf((byte)'\n');
-            Line(ndjson[..end], output);
-            ndjson = ndjson[(end + 1)..];
+            read = await reader.ReadAsync().ConfigureAwait(false);
+            ReadOnlySequence<byte> rest = read.Buffer;
+            while (rest.PositionOf((byte)'\n') is SequencePosition end)
+            {
+                ReadOnlySequence<byte> line = rest.Slice(0, end);
+                Line(line.IsSingleSegment ? line.FirstSpan : line.ToArray(), output);
+                rest = rest.Slice(rest.GetPosition(1, end));
+            }
+
+            reader.AdvanceTo(rest.Start, rest.End);
         }
+        while (!read.IsCompleted);
+        await reader.CompleteAsync().ConfigureAwait(false);
     }
 
     protected abstract List<PlainFleetTask> Judge(PlainFleetEngine engine, FleetSpecification sheet);

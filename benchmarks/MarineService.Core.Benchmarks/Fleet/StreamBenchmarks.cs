@@ -29,7 +29,7 @@ public class StreamBenchmarks
 
         // What is called the same work must give the same answers.
         FleetSummary summary = Run(1).GetAwaiter().GetResult();
-        PlainFleet plain = Run(new PlainFleetByRules(Today.ToDateOnly()));
+        PlainFleet plain = Run(new PlainFleetByRules(Today.ToDateOnly())).GetAwaiter().GetResult();
         string ours = string.Join(' ', Enum.GetValues<DueStatus>().Select(summary.TasksThatAre));
         string theirs = string.Join(' ', PlainFleetByRules.Words.Select(word => plain.Statuses.GetValueOrDefault(word)));
         if (ours != theirs || summary.Parts.Count != plain.Demands)
@@ -39,10 +39,10 @@ public class StreamBenchmarks
     }
 
     [Benchmark(Baseline = true, OperationsPerInvoke = Engines)]
-    public long PlainObjects() => Run(new PlainFleetByRules(Today.ToDateOnly())).Engines;
+    public async Task<long> PlainObjects() => (await Run(new PlainFleetByRules(Today.ToDateOnly())).ConfigureAwait(false)).Engines;
 
     [Benchmark(OperationsPerInvoke = Engines)]
-    public long PlainObjectsUnchecked() => Run(new PlainFleetByLastDone(Today.ToDateOnly())).Engines;
+    public async Task<long> PlainObjectsUnchecked() => (await Run(new PlainFleetByLastDone(Today.ToDateOnly())).ConfigureAwait(false)).Engines;
 
     [Benchmark(OperationsPerInvoke = Engines)]
     public Task<FleetSummary> OneThread() => Run(1);
@@ -50,9 +50,10 @@ public class StreamBenchmarks
     [Benchmark(OperationsPerInvoke = Engines)]
     public Task<FleetSummary> TwoThreads() => Run(2);
 
-    private PlainFleet Run(PlainFleet fleet)
+    private async Task<PlainFleet> Run(PlainFleet fleet)
     {
-        fleet.Run(_ndjson, Stream.Null);
+        using MemoryStream ndjson = new(_ndjson);
+        await fleet.Run(ndjson, Stream.Null).ConfigureAwait(false);
         return fleet;
     }
 
