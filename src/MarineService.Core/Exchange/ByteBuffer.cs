@@ -29,8 +29,12 @@ internal sealed class ByteBuffer : IBufferWriter<byte>, IDisposable
 
     internal void Clear() => Count = 0;
 
-    /// <summary>Gives the array back; nothing of the buffer may be used afterwards.</summary>
-    public void Dispose() => ArrayPool<byte>.Shared.Return(_bytes);
+    /// <summary>Gives the array back, once: one that is given back twice would be lent to two.</summary>
+    public void Dispose()
+    {
+        ArrayPool<byte>.Shared.Return(_bytes);
+        (_bytes, Count) = ([], 0);
+    }
 
     private void Grow(int sizeHint)
     {

@@ -9,27 +9,27 @@ internal static partial class RecordsWire
     {
         switch (member)
         {
-            case 7: parts.Result = json.Word<CompletionOutcome>(); break;
-            case 8: parts.Fraction = json.Number(0.000001m, 1m); break;
-            case 9: parts.FractionUncertainty = json.Number(0m, 1m); break;
-            case 10: parts.DueDate = json.Date(); break;
-            case 11: parts.DueHours = json.Hours(); break;
-            case 12: parts.Event = json.NotBlank(); break;
-            case 13: parts.Conditions = json.Names(); break;
-            case 14: parts.Fluid = json.NotBlank(); break;
-            case 15: parts.Amount = ReadAmount(ref json); break;
-            case 16: parts.Until = json.Date(); break;
-            case 17: parts.OldFinal = json.Hours(); break;
-            case 18: parts.NewInitial = json.Hours(); break;
-            case 19: parts.Unmetered = json.Hours(); break;
-            case 20: parts.DeadSince = json.Date(); break;
-            case 21: parts.NewMeter = EnginesWire.ReadMeter(ref json); break;
-            case 22: parts.EngineZero = json.Hours(); break;
+            case ResultMember: parts.Result = json.Word<CompletionOutcome>(); break;
+            case FractionMember: parts.Fraction = json.Number(0.000001m, 1m); break;
+            case FractionUncertaintyMember: parts.FractionUncertainty = json.Number(0m, 1m); break;
+            case DueDateMember: parts.DueDate = json.Date(); break;
+            case DueHoursMember: parts.DueHours = json.Hours(); break;
+            case EventMember: parts.Event = json.NotBlank(); break;
+            case ConditionsMember: parts.Conditions = json.Names(); break;
+            case FluidMember: parts.Fluid = json.NotBlank(); break;
+            case AmountMember: parts.Amount = ReadAmount(ref json); break;
+            case UntilMember: parts.Until = json.Date(); break;
+            case OldFinalMember: parts.OldFinal = json.Hours(); break;
+            case NewInitialMember: parts.NewInitial = json.Hours(); break;
+            case UnmeteredMember: parts.Unmetered = json.Hours(); break;
+            case DeadSinceMember: parts.DeadSince = json.Date(); break;
+            case NewMeterMember: parts.NewMeter = EnginesWire.ReadMeter(ref json); break;
+            case EngineZeroMember: parts.EngineZero = json.Hours(); break;
             case 24: parts.CheckedBy = json.NotBlank(); break;
             case 25: parts.Evidence = ReadEvidence(ref json); break;
             case 26: parts.Note = json.NotBlank(); break;
-            case 27: parts.Corrects = json.NotBlank(); break;
-            case 28: parts.Reconstructed = json.YesOrNo(); break;
+            case CorrectsMember: parts.Corrects = json.NotBlank(); break;
+            case ReconstructedMember: parts.Reconstructed = json.YesOrNo(); break;
             case AccountMember: parts.Account = FluidsWire.ReadEvents(ref json); break;
             case ImpellerMember: parts.Impeller = CoolingWire.ReadImpeller(ref json); break;
             case WorksMember: parts.Works = LayUpWire.ReadWorks(ref json); break;
