@@ -9,8 +9,8 @@ internal static class PlainHours
 
     private const int MostDecimals = 3;
 
-    // 1,000,000 h at most, and three decimals behind a point.
-    internal const int MostBytes = 11;
+    // A dial shows 1,000,000 h at most, but sums over many meters may be as large as 64 bits hold: 16 digits, a point, three decimals.
+    internal const int MostBytes = 20;
 
     /// <summary>Up to six digits, then up to three decimals; false for anything else, right or wrong.</summary>
     /// <param name="number">A number of a document.</param>

@@ -34,8 +34,11 @@ public sealed class PlainHoursTest
 
     [Law]
     public Property Format_AnyHours_IsTheShortestDecimal() => Prop.ForAll(
-        Gen.OneOf(Gen.Choose(0, 1_000_000_000), Gen.Choose(0, 1_000_000).Select(hours => hours * 1000), Gen.Choose(0, 99_999_999).Select(tenths => tenths * 10))
-            .ToArbitrary(),
+        Gen.OneOf(
+            Gen.Choose(0, 1_000_000_000).Select(thousandths => (long)thousandths),
+            Gen.Choose(0, 1_000_000).Select(hours => hours * 1000L),
+            Gen.Choose(0, 99_999_999).Select(tenths => tenths * 10L),
+            Gen.Choose(1, int.MaxValue).Select(part => part * (long.MaxValue / int.MaxValue))).ToArbitrary(),
         thousandths =>
         {
             EngineHours hours = EngineHours.FromThousandths(thousandths);
