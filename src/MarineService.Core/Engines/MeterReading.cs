@@ -7,10 +7,10 @@ namespace MarineService.Core.Engines;
 public sealed class MeterReading : ServiceFact
 {
     private MeterReading(LocalDate date, EngineHours dial, ReadingSource source)
-        : base(date, dial) => (Shown, Source) = (dial, source);
+        : base(date, dial) => Source = source;
 
     /// <summary>What the dial showed; not the engine's hours in all when meters were changed or rolled over.</summary>
-    public EngineHours Shown { get; }
+    public EngineHours Shown => Dial.GetValueOrDefault();
 
     /// <summary>Where the reading comes from.</summary>
     public ReadingSource Source { get; }

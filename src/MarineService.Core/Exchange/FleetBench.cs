@@ -9,11 +9,11 @@ internal sealed class FleetBench : IDisposable
 {
     internal FleetBench() => Writer = Document.LineWriter(Output);
 
-    internal SHA256 Hash { get; } = SHA256.Create();
+    internal IncrementalHash Hash { get; } = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
 
     internal KnownTexts Texts { get; } = new();
 
-    internal FleetTally Tally { get; } = new();
+    internal List<FleetResult> Results { get; } = [];
 
     internal ByteBuffer Output { get; } = new();
 
@@ -22,7 +22,7 @@ internal sealed class FleetBench : IDisposable
     /// <summary>Leaves nothing of the last stretch, whole or broken off.</summary>
     internal void Clear()
     {
-        Tally.Clear();
+        Results.Clear();
         Writer.Reset();
         Output.Clear();
     }

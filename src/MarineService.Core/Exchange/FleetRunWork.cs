@@ -30,7 +30,7 @@ internal sealed class FleetRunWork : IDisposable
         try
         {
             Evaluate(chunk, bench);
-            return new(bench.Output.Written.ToArray(), bench.Tally.ToSummary(), chunk);
+            return new(bench.Output.Written.ToArray(), FleetSummary.Of(bench.Results), chunk);
         }
         finally
         {
@@ -67,7 +67,7 @@ internal sealed class FleetRunWork : IDisposable
                 int kept = length > 0 && buffer[start + length - 1] == (byte)'\r' ? length - 1 : length;
                 if (kept > 0)
                 {
-                    Write(Evaluate(buffer.AsSpan(start, kept), bench), line, bench);
+                    Write(Evaluate(buffer, start, kept, bench), line, bench);
                 }
 
                 start += length + 1;
@@ -86,29 +86,25 @@ internal sealed class FleetRunWork : IDisposable
         bench.Writer.Flush();
         bench.Output.Write("\n"u8);
         bench.Writer.Reset();
-        bench.Tally.Add(result);
+        bench.Results.Add(result);
     }
 
-    private FleetResult Evaluate(ReadOnlySpan<byte> line, FleetBench bench)
+    private FleetResult Evaluate(byte[] buffer, int start, int length, FleetBench bench)
     {
         FleetEngineParts parts = new();
-        ReadResult<FleetEngineParts> read = Document.Read(line, Limits, (ref JsonCursor json) => FleetWire.ReadEngine(ref json, parts), bench.Texts);
-        string fingerprint = Fingerprint(line, parts.Specification, bench.Hash);
+        ReadResult<FleetEngineParts> read = Document.Read(
+            buffer.AsSpan(start, length), Limits, (ref JsonCursor json) => FleetWire.ReadEngine(ref json, parts), bench.Texts);
+        bench.Hash.AppendData(buffer, start, length);
+        if (parts.Specification is not null && _sheets.TryGetValue(parts.Specification, out byte[]? sheet))
+        {
+            bench.Hash.AppendData(sheet);
+        }
+
+        string fingerprint = Hexadecimal(bench.Hash.GetHashAndReset());
         return read.IsRead
             ? _evaluation.Evaluate(parts.Build(fingerprint))
             : FleetResult.Refused(
                 parts.Engine, parts.Depot, fingerprint, _evaluation.Today, [.. read.Faults.Select(fault => new FleetFault(fault.Place, fault.Value, fault.Expected))]);
-    }
-
-    private string Fingerprint(ReadOnlySpan<byte> line, string? specification, SHA256 hash)
-    {
-        byte[] sheet = specification is not null && _sheets.TryGetValue(specification, out byte[]? found) ? found : [];
-        byte[] both = ArrayPool<byte>.Shared.Rent(line.Length + sheet.Length);
-        line.CopyTo(both);
-        sheet.CopyTo(both, line.Length);
-        byte[] digest = hash.ComputeHash(both, 0, line.Length + sheet.Length);
-        ArrayPool<byte>.Shared.Return(both);
-        return Hexadecimal(digest);
     }
 
     private static string Hexadecimal(byte[] bytes)

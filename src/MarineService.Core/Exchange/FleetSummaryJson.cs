@@ -96,7 +96,7 @@ public static class FleetSummaryJson
         (long engines, long refused) = (0, 0);
         long[] tasks = new long[StatusMembers.Names.Length];
         List<KeyValuePair<int, long>> dueDates = [];
-        List<(string?, int?, string, decimal)> parts = [];
+        List<PartDemand> parts = [];
         ulong seen = 0;
         int last = -1;
         int member;
@@ -121,8 +121,7 @@ public static class FleetSummaryJson
             json.NoteMeaning("/refused", FormattableString.Invariant($"{refused}"), FormattableString.Invariant($"no more than there are engines, {engines}"));
         }
 
-        // Adding it to nothing puts what was read in order.
-        return FleetSummary.Empty.Merge(new(engines, refused, tasks, [.. dueDates], [.. parts]));
+        return new(engines, refused, tasks, [.. dueDates], [.. parts]);
     }
 
     private static void ReadTasks(ref JsonCursor json, long[] tasks)
@@ -185,7 +184,7 @@ public static class FleetSummaryJson
         }
     }
 
-    private static void ReadParts(ref JsonCursor json, List<(string?, int?, string, decimal)> parts)
+    private static void ReadParts(ref JsonCursor json, List<PartDemand> parts)
     {
         if (!json.BeginArray("what the tasks will use up"))
         {
@@ -219,7 +218,7 @@ public static class FleetSummaryJson
             json.Require(PartMembers, seen, 2, 3);
             if (part is not null && quantity is not null)
             {
-                parts.Add((depot, week is LocalDate monday ? CalendarDay.Of(monday) : null, part, quantity.Value));
+                parts.Add(new(depot, week is LocalDate monday ? CalendarDay.Of(monday) : null, part, quantity.Value));
             }
         }
     }

@@ -12,12 +12,7 @@ public sealed class FleetSummary
     private IReadOnlyList<DueCount>? _dueDates;
     private IReadOnlyList<PartDemand>? _parts;
 
-    internal FleetSummary(
-        long engines,
-        long refused,
-        long[] tasks,
-        KeyValuePair<int, long>[] tasksByDay,
-        (string? Depot, int? Monday, string Part, decimal Quantity)[] demands) =>
+    internal FleetSummary(long engines, long refused, long[] tasks, KeyValuePair<int, long>[] tasksByDay, PartDemand[] demands) =>
         (Engines, Refused, _tasks, TasksByDay, Demands) = (engines, refused, tasks, tasksByDay, demands);
 
     /// <summary>The summary of no engine at all.</summary>
@@ -31,15 +26,17 @@ public sealed class FleetSummary
 
     /// <summary>How many tasks have which due date, earliest first.</summary>
     public IReadOnlyList<DueCount> DueDates => _dueDates ??= Array.AsReadOnly<DueCount>([.. TasksByDay
-        .OrderBy(pair => pair.Key)
-        .Select(pair => new DueCount(pair.Key, pair.Value))]);
+        .GroupBy(pair => pair.Key, pair => pair.Value)
+        .OrderBy(day => day.Key)
+        .Select(day => new DueCount(day.Key, day.Sum()))]);
 
     /// <summary>What the tasks will use up, by depot, week and part; what has no week last.</summary>
     public IReadOnlyList<PartDemand> Parts => _parts ??= Array.AsReadOnly<PartDemand>([.. Demands
-        .OrderBy(demand => demand.Depot, StringComparer.Ordinal)
-        .ThenBy(demand => demand.Monday ?? int.MaxValue)
-        .ThenBy(demand => demand.Part, StringComparer.Ordinal)
-        .Select(demand => new PartDemand(demand.Depot, demand.Monday, demand.Part, demand.Quantity))]);
+        .GroupBy(demand => (demand.Depot, demand.Monday, demand.Part), demand => demand.Quantity)
+        .OrderBy(demand => demand.Key.Depot, StringComparer.Ordinal)
+        .ThenBy(demand => demand.Key.Monday ?? int.MaxValue)
+        .ThenBy(demand => demand.Key.Part, StringComparer.Ordinal)
+        .Select(demand => new PartDemand(demand.Key.Depot, demand.Key.Monday, demand.Key.Part, demand.Sum()))]);
 
     /// <summary>The earliest due date of any task; not known when no task has one.</summary>
     public Answer<LocalDate> EarliestDue => DueDates.Count > 0
@@ -52,10 +49,10 @@ public sealed class FleetSummary
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="status"/> is not a defined value.</exception>
     public long TasksThatAre(DueStatus status) => _tasks[(int)Guard.Defined(status)];
 
-    // In any order, and bare: most summaries are only added to others, and never looked at.
+    // As they came, a day or a demand perhaps more than once: most summaries are only added to others, and never looked at.
     internal KeyValuePair<int, long>[] TasksByDay { get; }
 
-    internal (string? Depot, int? Monday, string Part, decimal Quantity)[] Demands { get; }
+    internal PartDemand[] Demands { get; }
 
     /// <summary>The summary of both.</summary>
     /// <param name="other">The summary of other engines.</param>
@@ -67,5 +64,30 @@ public sealed class FleetSummary
         tally.Add(this);
         tally.Add(Guard.NotNull(other));
         return tally.ToSummary();
+    }
+
+    /// <summary>What a few results say.</summary>
+    internal static FleetSummary Of(IReadOnlyList<FleetResult> results)
+    {
+        long refused = 0;
+        long[] tasks = new long[(int)DueStatus.Overdue + 1];
+        List<KeyValuePair<int, long>> dueDays = new(8 * results.Count);
+        List<PartDemand> demands = new(8 * results.Count);
+        for (int i = 0; i < results.Count; i++)
+        {
+            refused += results[i].IsEvaluated ? 0 : 1;
+            demands.AddRange(results[i].Parts);
+            for (int j = 0; j < results[i].Tasks.Count; j++)
+            {
+                FleetTask task = results[i].Tasks[j];
+                tasks[(int)task.Status]++;
+                if (task.DueDay is int day)
+                {
+                    dueDays.Add(new(day, 1));
+                }
+            }
+        }
+
+        return new(results.Count, refused, tasks, [.. dueDays], [.. demands]);
     }
 }

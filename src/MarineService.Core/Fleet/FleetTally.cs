@@ -24,36 +24,17 @@ public sealed class FleetTally
     /// <summary>Adds a result.</summary>
     /// <param name="result">The result.</param>
     /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
-    public void Add(FleetResult result) => Count(Guard.NotNull(result), 1);
+    public void Add(FleetResult result) => Count(FleetSummary.Of([Guard.NotNull(result)]), 1);
 
     /// <summary>Takes a result back that was added before.</summary>
     /// <param name="result">The result.</param>
     /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
-    public void TakeBack(FleetResult result) => Count(Guard.NotNull(result), -1);
+    public void TakeBack(FleetResult result) => Count(FleetSummary.Of([Guard.NotNull(result)]), -1);
 
     /// <summary>Adds all that another summary counted.</summary>
     /// <param name="summary">The summary of other engines.</param>
     /// <exception cref="ArgumentNullException"><paramref name="summary"/> is null.</exception>
-    public void Add(FleetSummary summary)
-    {
-        Guard.NotNull(summary);
-        _engines += summary.Engines;
-        _refused += summary.Refused;
-        for (int i = 0; i < _tasks.Length; i++)
-        {
-            _tasks[i] += summary.TasksThatAre((DueStatus)i);
-        }
-
-        foreach (KeyValuePair<int, long> due in summary.TasksByDay)
-        {
-            Add(due.Key, due.Value);
-        }
-
-        foreach ((string? depot, int? monday, string part, decimal quantity) in summary.Demands)
-        {
-            Add((depot, monday, part), quantity);
-        }
-    }
+    public void Add(FleetSummary summary) => Count(Guard.NotNull(summary), 1);
 
     /// <summary>What was counted so far.</summary>
     /// <returns>The summary; it does not change when more is counted.</returns>
@@ -62,35 +43,25 @@ public sealed class FleetTally
         _refused,
         [.. _tasks],
         [.. _dueDays],
-        [.. _parts.Select(pair => (pair.Key.Depot, pair.Key.Monday, pair.Key.Part, pair.Value.Quantity))]);
+        [.. _parts.Select(pair => new PartDemand(pair.Key.Depot, pair.Key.Monday, pair.Key.Part, pair.Value.Quantity))]);
 
-    /// <summary>Forgets what was counted.</summary>
-    internal void Clear()
+    private void Count(FleetSummary summary, int sign)
     {
-        (_engines, _refused) = (0, 0);
-        Array.Clear(_tasks, 0, _tasks.Length);
-        _dueDays.Clear();
-        _parts.Clear();
-    }
-
-    private void Count(FleetResult result, int sign)
-    {
-        _engines += sign;
-        _refused += result.IsEvaluated ? 0 : sign;
-        for (int i = 0; i < result.Tasks.Count; i++)
+        _engines += sign * summary.Engines;
+        _refused += sign * summary.Refused;
+        for (int i = 0; i < _tasks.Length; i++)
         {
-            FleetTask task = result.Tasks[i];
-            _tasks[(int)task.Status] += sign;
-            if (task.DueDay is int day)
-            {
-                Add(day, sign);
-            }
+            _tasks[i] += sign * summary.TasksThatAre((DueStatus)i);
         }
 
-        for (int i = 0; i < result.Parts.Count; i++)
+        foreach (KeyValuePair<int, long> due in summary.TasksByDay)
         {
-            PartDemand demand = result.Parts[i];
-            Add((demand.Depot, demand.Monday, demand.Part), sign * demand.Quantity);
+            Add(due.Key, sign * due.Value);
+        }
+
+        foreach (PartDemand demand in summary.Demands)
+        {
+            Add((demand.Depot, demand.Monday, demand.Part), sign < 0 ? -demand.Quantity : demand.Quantity);
         }
     }
 

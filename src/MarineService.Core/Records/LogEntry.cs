@@ -11,6 +11,8 @@ public sealed class LogEntry
     /// <summary>The engine that an entry concerns when nothing else is said.</summary>
     public const string MainEngine = DueList.MainScope;
 
+    private Particulars _more = Particulars.None;
+
     private LogEntry(ServiceFact? fact, LocalDate date) => (Fact, Date) = (fact, date);
 
     private LogEntry(LogEntry other)
@@ -19,11 +21,7 @@ public sealed class LogEntry
         Id = other.Id;
         Scope = other.Scope;
         By = other.By;
-        CheckedBy = other.CheckedBy;
-        Evidence = other.Evidence;
-        Note = other.Note;
-        Corrects = other.Corrects;
-        IsReconstructed = other.IsReconstructed;
+        _more = other._more;
     }
 
     /// <summary>The id, or null until the entry is in a log.</summary>
@@ -42,19 +40,19 @@ public sealed class LogEntry
     public string? By { get; private set; }
 
     /// <summary>Who checked it, or null.</summary>
-    public string? CheckedBy { get; private set; }
+    public string? CheckedBy => _more.CheckedBy;
 
     /// <summary>Its proofs.</summary>
-    public IReadOnlyList<Evidence> Evidence { get; private set; } = [];
+    public IReadOnlyList<Evidence> Evidence => _more.Evidence;
 
     /// <summary>A remark, or null.</summary>
-    public string? Note { get; private set; }
+    public string? Note => _more.Note;
 
     /// <summary>The id of the entry that this one corrects or withdraws, or null.</summary>
-    public string? Corrects { get; private set; }
+    public string? Corrects => _more.Corrects;
 
     /// <summary>Whether it was put together afterwards from memory or circumstance.</summary>
-    public bool IsReconstructed { get; private set; }
+    public bool IsReconstructed => _more.IsReconstructed;
 
     /// <summary>How well the entry is proved.</summary>
     public EvidenceGrade Grade
@@ -83,7 +81,7 @@ public sealed class LogEntry
     /// <exception cref="ArgumentException"><paramref name="entryId"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="on"/> is outside 1900 to 2199.</exception>
     public static LogEntry Withdrawing(string entryId, LocalDate on) =>
-        new(null, Guard.Date(on)) { Corrects = Guard.NotBlank(entryId) };
+        new LogEntry(null, Guard.Date(on)).Correcting(entryId);
 
     /// <summary>An entry as a document has it, each member checked by its reader; null or false where it says nothing.</summary>
     internal static LogEntry Read(
@@ -101,11 +99,14 @@ public sealed class LogEntry
             Id = id,
             Scope = scope ?? MainEngine,
             By = by,
-            CheckedBy = checkedBy,
-            Evidence = evidence is { Count: > 0 } ? Array.AsReadOnly<Evidence>([.. evidence]) : [],
-            Note = note,
-            Corrects = corrects,
-            IsReconstructed = isReconstructed,
+            _more = checkedBy is null && evidence is null && note is null && corrects is null && !isReconstructed ? Particulars.None : new()
+            {
+                CheckedBy = checkedBy,
+                Evidence = evidence is { Count: > 0 } ? Array.AsReadOnly<Evidence>([.. evidence]) : [],
+                Note = note,
+                Corrects = corrects,
+                IsReconstructed = isReconstructed,
+            },
         };
 
     /// <summary>A copy under an id of the caller's.</summary>
@@ -134,7 +135,7 @@ public sealed class LogEntry
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank.</exception>
-    public LogEntry WithChecker(string name) => new(this) { CheckedBy = Guard.NotBlank(name) };
+    public LogEntry WithChecker(string name) => new(this) { _more = _more with { CheckedBy = Guard.NotBlank(name) } };
 
     /// <summary>A copy with more proofs.</summary>
     /// <param name="proofs">The proofs.</param>
@@ -142,23 +143,39 @@ public sealed class LogEntry
     /// <exception cref="ArgumentNullException"><paramref name="proofs"/> is null.</exception>
     /// <exception cref="ArgumentException">An item is null.</exception>
     public LogEntry WithEvidence(params Evidence[] proofs) =>
-        new(this) { Evidence = Array.AsReadOnly<Evidence>([.. Evidence, .. Guard.Items(proofs)]) };
+        new(this) { _more = _more with { Evidence = Array.AsReadOnly<Evidence>([.. Evidence, .. Guard.Items(proofs)]) } };
 
     /// <summary>A copy with a remark.</summary>
     /// <param name="note">The remark; not blank.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="note"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="note"/> is blank.</exception>
-    public LogEntry WithNote(string note) => new(this) { Note = Guard.NotBlank(note) };
+    public LogEntry WithNote(string note) => new(this) { _more = _more with { Note = Guard.NotBlank(note) } };
 
     /// <summary>A copy that takes the place of an earlier entry.</summary>
     /// <param name="entryId">The id of the entry to correct; not blank.</param>
     /// <returns>The copy.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="entryId"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="entryId"/> is blank.</exception>
-    public LogEntry Correcting(string entryId) => new(this) { Corrects = Guard.NotBlank(entryId) };
+    public LogEntry Correcting(string entryId) => new(this) { _more = _more with { Corrects = Guard.NotBlank(entryId) } };
 
     /// <summary>A copy that admits it was put together afterwards.</summary>
     /// <returns>The copy.</returns>
-    public LogEntry AsReconstructed() => new(this) { IsReconstructed = true };
+    public LogEntry AsReconstructed() => new(this) { _more = _more with { IsReconstructed = true } };
+
+    // What few entries say, kept apart so that the many are small.
+    private sealed record Particulars
+    {
+        internal static readonly Particulars None = new();
+
+        internal string? CheckedBy { get; set; }
+
+        internal IReadOnlyList<Evidence> Evidence { get; set; } = [];
+
+        internal string? Note { get; set; }
+
+        internal string? Corrects { get; set; }
+
+        internal bool IsReconstructed { get; set; }
+    }
 }

@@ -6,9 +6,11 @@ namespace MarineService.Core.Scheduling;
 /// <summary>A recorded doing of a task: when, at which dial reading, and how it ended.</summary>
 public sealed class Completion : ServiceFact
 {
-    private Completion(string taskId, LocalDate date, EngineHours? dial, CompletionOutcome outcome, decimal? fraction, decimal? fractionUncertainty)
-        : base(date, dial) =>
-        (TaskId, Outcome, ExchangedFraction, FractionUncertainty) = (taskId, outcome, fraction, fractionUncertainty);
+    // Kept apart so that the many completions without it are small.
+    private readonly Exchanged? _exchanged;
+
+    private Completion(string taskId, LocalDate date, EngineHours? dial, CompletionOutcome outcome, Exchanged? exchanged = null)
+        : base(date, dial) => (TaskId, Outcome, _exchanged) = (taskId, outcome, exchanged);
 
     /// <summary>The task that was done.</summary>
     public string TaskId { get; }
@@ -17,10 +19,10 @@ public sealed class Completion : ServiceFact
     public CompletionOutcome Outcome { get; }
 
     /// <summary>The fraction of the fluid that was exchanged, above 0 and at most 1; null when all of it was.</summary>
-    public decimal? ExchangedFraction { get; }
+    public decimal? ExchangedFraction => _exchanged?.Fraction;
 
     /// <summary>The standard uncertainty of <see cref="ExchangedFraction"/>, from 0 to 1; null when it is not known.</summary>
-    public decimal? FractionUncertainty { get; }
+    public decimal? FractionUncertainty => _exchanged?.Uncertainty;
 
     /// <summary>A task that was done.</summary>
     /// <param name="taskId">The task's id; not blank.</param>
@@ -31,7 +33,7 @@ public sealed class Completion : ServiceFact
     /// <exception cref="ArgumentException"><paramref name="taskId"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="date"/> is outside 1900 to 2199.</exception>
     public static Completion Of(string taskId, LocalDate date, EngineHours? dial = null) =>
-        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Done, null, null);
+        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Done);
 
     /// <summary>An inspection that passed.</summary>
     /// <param name="taskId">The inspection's id; not blank.</param>
@@ -42,7 +44,7 @@ public sealed class Completion : ServiceFact
     /// <exception cref="ArgumentException"><paramref name="taskId"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="date"/> is outside 1900 to 2199.</exception>
     public static Completion Passed(string taskId, LocalDate date, EngineHours? dial = null) =>
-        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Passed, null, null);
+        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Passed);
 
     /// <summary>An inspection that failed.</summary>
     /// <param name="taskId">The inspection's id; not blank.</param>
@@ -53,7 +55,7 @@ public sealed class Completion : ServiceFact
     /// <exception cref="ArgumentException"><paramref name="taskId"/> is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="date"/> is outside 1900 to 2199.</exception>
     public static Completion Failed(string taskId, LocalDate date, EngineHours? dial = null) =>
-        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Failed, null, null);
+        new(Guard.NotBlank(taskId), Guard.Date(date), dial, CompletionOutcome.Failed);
 
     /// <summary>A change of only part of a fluid.</summary>
     /// <param name="taskId">The task's id; not blank.</param>
@@ -72,13 +74,21 @@ public sealed class Completion : ServiceFact
             Guard.Date(date),
             dial,
             CompletionOutcome.Done,
-            Guard.InRange(exchangedFraction, 0.000001m, 1m, "(fraction)"),
-            standardUncertaintyFraction is decimal u ? Guard.InRange(u, 0m, 1m, "(fraction)", nameof(standardUncertaintyFraction)) : null);
+            new(
+                Guard.InRange(exchangedFraction, 0.000001m, 1m, "(fraction)"),
+                standardUncertaintyFraction is decimal u ? Guard.InRange(u, 0m, 1m, "(fraction)", nameof(standardUncertaintyFraction)) : null));
 
-    internal override ServiceFact WithoutDial() => new Completion(TaskId, Date, null, Outcome, ExchangedFraction, FractionUncertainty);
+    internal override ServiceFact WithoutDial() => new Completion(TaskId, Date, null, Outcome, _exchanged);
 
     /// <summary>Whether both say the same thing of the same task: such entries count once.</summary>
     internal bool SaysTheSameAs(Completion other) =>
         TaskId == other.TaskId && Date == other.Date && Dial == other.Dial && Outcome == other.Outcome
         && ExchangedFraction == other.ExchangedFraction;
+
+    private sealed class Exchanged(decimal fraction, decimal? uncertainty)
+    {
+        internal decimal Fraction => fraction;
+
+        internal decimal? Uncertainty => uncertainty;
+    }
 }

@@ -11,11 +11,11 @@ namespace MarineService.Core.Scheduling;
 /// </remarks>
 public sealed class ServiceHistory
 {
-    private readonly ServiceStep[] _steps;
+    private readonly ReadOnlyMemory<ServiceStep> _steps;
     private readonly PlannedUse[] _plans;
     private SeasonalUse? _use;
 
-    private ServiceHistory(LocalDate asOf, MeterHistory meter, ServiceStep[] steps, LayUpPeriod[] layUps, PlannedUse[] plans, IReadOnlyList<Finding> findings)
+    private ServiceHistory(LocalDate asOf, MeterHistory meter, ReadOnlyMemory<ServiceStep> steps, LayUpPeriod[] layUps, PlannedUse[] plans, IReadOnlyList<Finding> findings)
     {
         AsOf = asOf;
         AsOfDay = CalendarDay.Of(asOf);
@@ -24,7 +24,7 @@ public sealed class ServiceHistory
         _plans = plans;
         LayUps = Array.AsReadOnly(layUps);
         Findings = findings;
-        DutyChanges = Array.FindAll(steps, step => step.Fact is DutyChange);
+        DutyChanges = ChangesOfDuty(steps.Span);
         Now = meter.FindHoursOn(AsOfDay);
     }
 
@@ -48,7 +48,7 @@ public sealed class ServiceHistory
     /// <summary>The engine's hours on the day, or null when no reading tells.</summary>
     internal HoursEstimate? Now { get; }
 
-    internal ReadOnlySpan<ServiceStep> Steps => _steps;
+    internal ReadOnlySpan<ServiceStep> Steps => _steps.Span;
 
     internal ServiceStep[] DutyChanges { get; }
 
@@ -80,7 +80,7 @@ public sealed class ServiceHistory
                 "log", Figure.Of("entries", later, FigureUnit.Number), Figure.Of("today", asOf)));
         }
 
-        ServiceStep[] steps = InOrder(facts, history, findings);
+        ReadOnlyMemory<ServiceStep> steps = InOrder(facts, history, findings);
         return new(asOf, history, steps, LayUpPeriods(facts), PlannedUses(facts), findings.AsReadOnly());
     }
 
@@ -103,7 +103,7 @@ public sealed class ServiceHistory
         return readings.Build();
     }
 
-    private static ServiceStep[] InOrder(List<ServiceFact> facts, MeterHistory history, List<Finding> findings)
+    private static ReadOnlyMemory<ServiceStep> InOrder(List<ServiceFact> facts, MeterHistory history, List<Finding> findings)
     {
         ServiceStep[] steps = new ServiceStep[facts.Count];
         int count = 0;
@@ -138,8 +138,21 @@ public sealed class ServiceHistory
             steps[once++] = steps[i];
         }
 
-        Array.Resize(ref steps, once);
-        return steps;
+        return steps.AsMemory(0, once);
+    }
+
+    private static ServiceStep[] ChangesOfDuty(ReadOnlySpan<ServiceStep> steps)
+    {
+        List<ServiceStep>? changes = null;
+        foreach (ref readonly ServiceStep step in steps)
+        {
+            if (step.Fact is DutyChange)
+            {
+                (changes ??= []).Add(step);
+            }
+        }
+
+        return changes is null ? [] : [.. changes];
     }
 
     private static bool HasTwin(ServiceStep[] steps, int count, int day, Completion completion)
