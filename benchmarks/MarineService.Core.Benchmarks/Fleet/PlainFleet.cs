@@ -22,11 +22,14 @@ internal abstract class PlainFleet(DateOnly today, JsonTypeInfo<PlainFleetEngine
 {
     private readonly ArrayBufferWriter<byte> _result = new();
     private readonly Dictionary<(string?, string, DateOnly?), decimal> _demand = [];
+    private readonly Dictionary<DateOnly, long> _dueDates = [];
     private readonly Dictionary<string, long> _statuses = [];
 
     internal long Engines { get; private set; }
 
     internal IReadOnlyDictionary<string, long> Statuses => _statuses;
+
+    internal int DueDates => _dueDates.Count;
 
     internal int Demands => _demand.Count;
 
@@ -72,11 +75,14 @@ internal abstract class PlainFleet(DateOnly today, JsonTypeInfo<PlainFleetEngine
             Rules = "1",
             Today = today,
             Tasks = Judge(engine, sheet),
-            Parts = [],
         };
         foreach (PlainFleetTask task in result.Tasks)
         {
             _statuses[task.Status!] = _statuses.GetValueOrDefault(task.Status!) + 1;
+            if (task.DueDate is DateOnly due)
+            {
+                _dueDates[due] = _dueDates.GetValueOrDefault(due) + 1;
+            }
         }
 
         foreach (PartNeed need in sheet.Parts)
@@ -84,7 +90,6 @@ internal abstract class PlainFleet(DateOnly today, JsonTypeInfo<PlainFleetEngine
             PlainFleetTask task = result.Tasks.Find(one => one.Id == need.TaskId)!;
             DateOnly? week = task.Status is "due" or "overdue" ? today : task.DueDate;
             week = week?.AddDays(-(((int)week.Value.DayOfWeek + 6) % 7));
-            result.Parts.Add(new() { Depot = engine.Depot, Week = week, Part = need.Part, Quantity = need.Quantity });
             _demand[(engine.Depot, need.Part, week)] = _demand.GetValueOrDefault((engine.Depot, need.Part, week)) + need.Quantity;
         }
 
@@ -201,17 +206,6 @@ internal sealed class PlainFleetTask
     public decimal? DueHours { get; set; }
 }
 
-internal sealed class PlainPart
-{
-    public string? Depot { get; set; }
-
-    public DateOnly? Week { get; set; }
-
-    public string? Part { get; set; }
-
-    public decimal Quantity { get; set; }
-}
-
 internal sealed class PlainFleetResult
 {
     public string? Format { get; set; }
@@ -233,8 +227,6 @@ internal sealed class PlainFleetResult
     public DateOnly Today { get; set; }
 
     public required List<PlainFleetTask> Tasks { get; set; }
-
-    public required List<PlainPart> Parts { get; set; }
 }
 
 [JsonSourceGenerationOptions(

@@ -32,9 +32,10 @@ public class StreamBenchmarks
         PlainFleet plain = Run(new PlainFleetByRules(Today.ToDateOnly())).GetAwaiter().GetResult();
         string ours = string.Join(' ', Enum.GetValues<DueStatus>().Select(summary.TasksThatAre));
         string theirs = string.Join(' ', PlainFleetByRules.Words.Select(word => plain.Statuses.GetValueOrDefault(word)));
-        if (ours != theirs || summary.Parts.Count != plain.Demands)
+        if (ours != theirs || summary.DueDates.Count != plain.DueDates || summary.Parts.Count != plain.Demands)
         {
-            throw new InvalidOperationException($"The two do not say the same: {ours}, {summary.Parts.Count} demands; {theirs}, {plain.Demands} demands.");
+            throw new InvalidOperationException(
+                $"The two do not say the same: {ours}, {summary.DueDates.Count} dates, {summary.Parts.Count} demands; {theirs}, {plain.DueDates} dates, {plain.Demands} demands.");
         }
     }
 
