@@ -150,6 +150,19 @@ public sealed class FleetRunTest
         Assert.Equal(told.Order(), told);
     }
 
+    [Fact]
+    public async Task SummaryOfAStretch_LookedAtAsItComes_IsWhatItAddsUpTo()
+    {
+        await foreach (FleetBatch batch in FleetRun.BatchesAsync(new MemoryStream(Input), RandomFleet.Evaluation, cancellation: Token))
+        {
+            FleetTally tally = new();
+            tally.Add(batch.Summary);
+            Assert.Equal(FleetSummaryJson.ToText(tally.ToSummary()), FleetSummaryJson.ToText(batch.Summary));
+            Assert.Equal(batch.Summary.DueDates.Count, batch.Summary.DueDates.Select(due => due.Date).Distinct().Count());
+            Assert.Equal(batch.Summary.Parts.Count, batch.Summary.Parts.Select(part => (part.Depot, part.Week, part.Part)).Distinct().Count());
+        }
+    }
+
     private static async Task<(string Output, FleetSummary Summary)> Run(Stream input, int workers, long firstLine = 1)
     {
         using MemoryStream output = new();
